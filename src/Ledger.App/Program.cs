@@ -10,7 +10,8 @@ namespace Ledger.App;
 /// <summary>The program: its commands, one line each.</summary>
 internal static class Program
 {
-    private const string Purpose = "Keeps the books of a darkroom: film, chemistry, baths, sessions and what they cost.";
+    private const string Purpose =
+        "Keeps the books of a darkroom: film, chemistry, baths, sessions and what they cost.";
 
     private static string Details() => $"""
         Without a command it opens the terminal screens.
@@ -70,6 +71,7 @@ internal static class Program
 
     /// <summary>A status and the first word of its meaning stay on one line.</summary>
     private static string ExitStatuses() => string.Join('\n', Wrapping.Of(
-        $"Exit status: {string.Join("; ", ExitStatus.Meanings.Select(one => $"{one.Status}\u00A0{one.Meaning}"))}.", 80))
+        "Exit status: "
+            + $"{string.Join("; ", ExitStatus.Meanings.Select(one => $"{one.Status}\u00A0{one.Meaning}"))}.", 80))
         .Replace('\u00A0', ' ');
 }

@@ -5,9 +5,11 @@ namespace Ledger.Storage;
 /// <param name="AlreadyThere">How many stood there already.</param>
 /// <param name="Refused">The entries that were refused.</param>
 /// <param name="Remarks">What the rules remarked on entries that they accepted.</param>
-/// <param name="Changed">Those of them that stood there already and say something else there; nothing of them was written.</param>
+/// <param name="Changed">Those of them that stood there already and say something else there; nothing of them was
+/// written.</param>
 public sealed record ImportOutcome(
-    int Posted, int AlreadyThere, IReadOnlyList<RefusedEntry> Refused, IReadOnlyList<EntryRemark> Remarks, IReadOnlyList<ChangedEntry> Changed);
+    int Posted, int AlreadyThere, IReadOnlyList<RefusedEntry> Refused, IReadOnlyList<EntryRemark> Remarks,
+    IReadOnlyList<ChangedEntry> Changed);
 
 /// <summary>An entry that stands in the journal and is told otherwise.</summary>
 /// <param name="Index">Its position in the sequence, counting from 0.</param>
@@ -15,7 +17,8 @@ public sealed record ImportOutcome(
 /// <param name="Key">Its key in the journal.</param>
 /// <param name="Changes">What is told otherwise, field by field: what an amendment of it would say.</param>
 /// <param name="Before">What stands in the journal in the place of each of these.</param>
-public sealed record ChangedEntry(int Index, long Number, string Key, IReadOnlyList<FieldChange> Changes, IReadOnlyList<string> Before);
+public sealed record ChangedEntry(int Index, long Number, string Key, IReadOnlyList<FieldChange> Changes,
+    IReadOnlyList<string> Before);
 
 /// <summary>An entry that was refused.</summary>
 /// <param name="Index">Its position in the sequence, counting from 0.</param>

@@ -10,8 +10,10 @@ public sealed partial class LedgerFile : IDemandRecord
         Read(snapshot => new DemandReader(snapshot).Demand(asOf, periodDays));
 
     /// <inheritdoc/>
-    public IReadOnlyList<DeliveryTime> DeliveryTimes(LocalDate asOf) => Read(snapshot => new DemandReader(snapshot).DeliveryTimes(asOf));
+    public IReadOnlyList<DeliveryTime> DeliveryTimes(LocalDate asOf) =>
+        Read(snapshot => new DemandReader(snapshot).DeliveryTimes(asOf));
 
     /// <inheritdoc/>
-    public IReadOnlyList<LastPrice> LastPrices(LocalDate asOf) => Read(snapshot => new DemandReader(snapshot).LastPrices(asOf));
+    public IReadOnlyList<LastPrice> LastPrices(LocalDate asOf) =>
+        Read(snapshot => new DemandReader(snapshot).LastPrices(asOf));
 }

@@ -1,7 +1,8 @@
 namespace Ledger.Terminal;
 
 /// <summary>
-/// Puts pages on paper for the screens. Each method writes a page and answers with a sentence: where it lies, or why there is none.
+/// Puts pages on paper for the screens. Each method writes a page and answers with a sentence: where it lies, or why
+/// there is none.
 /// </summary>
 public interface IPaper
 {

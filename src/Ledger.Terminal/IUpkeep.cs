@@ -1,8 +1,8 @@
 namespace Ledger.Terminal;
 
 /// <summary>
-/// Work on the whole file. It may take a while: it tells how far it is, can be stopped, and leaves nothing half done. It may run beside
-/// the reading and writing of the ledger.
+/// Work on the whole file. It may take a while: it tells how far it is, can be stopped, and leaves nothing half done.
+/// It may run beside the reading and writing of the ledger.
 /// </summary>
 public interface IUpkeep
 {

@@ -9,10 +9,15 @@ namespace Ledger.Terminal;
 /// <summary>The terminal UI.</summary>
 public static class TerminalUi
 {
-    /// <summary>Whether there is a terminal to read keys from and to draw on; without one <see cref="Run"/> would wait for ever.</summary>
+    /// <summary>
+    /// Whether there is a terminal to read keys from and to draw on; without one <see cref="Run"/> would wait for ever.
+    /// </summary>
     public static bool HasTerminal => Driver.IsAttachedToTerminal(out _, out _);
 
-    /// <summary>Runs until the user quits or a signal ends it; returns the exit status, 128 and the signal's number for the latter.</summary>
+    /// <summary>
+    /// Runs until the user quits or a signal ends it; returns the exit status, 128 and the signal's number for the
+    /// latter.
+    /// </summary>
     /// <param name="ledger">The ledger.</param>
     /// <param name="upkeep">Work on its file.</param>
     /// <param name="paper">What puts pages on paper.</param>

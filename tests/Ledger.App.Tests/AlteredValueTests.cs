@@ -4,8 +4,9 @@ using Microsoft.Data.Sqlite;
 namespace Ledger.App.Tests;
 
 /// <summary>
-/// A value that was altered behind the program's back, and can still be read, is the file's fault: whatever asks for it answers, or ends with 4
-/// and a sentence; never with a fault of the program, and never with a complaint about the command line.
+/// A value that was altered behind the program's back, and can still be read, is the file's fault: whatever asks for it
+/// answers, or ends with 4 and a sentence; never with a fault of the program, and never with a complaint about the
+/// command line.
 /// </summary>
 public sealed class AlteredValueTests 
 {
@@ -43,7 +44,8 @@ public sealed class AlteredValueTests
     {
         using var room = Darkroom.WithDemoYear();
         using var ledger = LedgerFile.Open(room.Ledger, room.Clock);
-        foreach (var fault in new Exception[] { new OverflowException(), new ArgumentOutOfRangeException(), new KeyNotFoundException() })
+        foreach (var fault in new Exception[] { new OverflowException(), new ArgumentOutOfRangeException(),
+            new KeyNotFoundException() })
         {
             var said = Assert.Throws<LedgerFileException>(() => ledger.Read<int>(() => throw fault));
             Assert.Contains(room.Ledger, said.Message, StringComparison.Ordinal);
@@ -77,7 +79,9 @@ public sealed class AlteredValueTests
         Run(connection, "PRAGMA ignore_check_constraints = ON");
         try
         {
-            return Run(connection, $"UPDATE \"{table}\" SET \"{column}\" = $value WHERE rowid = (SELECT max(rowid) FROM \"{table}\")", value) == 1;
+            return Run(connection,
+                $"UPDATE \"{table}\" SET \"{column}\" = $value WHERE rowid = (SELECT max(rowid) FROM \""
+                    + $"{table}\")", value) == 1;
         }
         catch (SqliteException)
         {

@@ -16,7 +16,8 @@ public class AsOfTests
         Assert.Equal("2024-07-06", room.Run(["show", "costs", .. asOf]).Json.GetProperty("from").GetString());
         Assert.True(room.Run(["show", "bath", "F1", .. asOf]).Json.GetProperty("inUse").GetBoolean());
         Assert.False(room.Run("show", "bath", "F1", "--json").Json.GetProperty("inUse").GetBoolean());
-        Assert.Equal(775, room.Run(["show", "item", "syrup", .. asOf]).Json.GetProperty("onHand").GetProperty("value").GetDecimal());
+        Assert.Equal(775,
+            room.Run(["show", "item", "syrup", .. asOf]).Json.GetProperty("onHand").GetProperty("value").GetDecimal());
     }
 
     [Fact]
@@ -31,9 +32,12 @@ public class AsOfTests
     public void Before_the_first_entry_there_is_nothing()
     {
         using var room = Darkroom.WithDemoYear();
-        Assert.Contains("No session yet", room.Do("show", "sessions", "--as-of", "2020-01-01"), StringComparison.Ordinal);
-        Assert.Contains("The journal is empty", room.Do("show", "journal", "--as-of", "2020-01-01"), StringComparison.Ordinal);
-        Assert.Contains("No bath is in use", room.Do("show", "baths", "--as-of", "2020-01-01"), StringComparison.Ordinal);
+        Assert.Contains("No session yet", room.Do("show", "sessions", "--as-of", "2020-01-01"),
+            StringComparison.Ordinal);
+        Assert.Contains("The journal is empty", room.Do("show", "journal", "--as-of", "2020-01-01"),
+            StringComparison.Ordinal);
+        Assert.Contains("No bath is in use", room.Do("show", "baths", "--as-of", "2020-01-01"),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -51,7 +55,8 @@ public class AsOfTests
         Assert.Equal(0, OnHand("--as-of", "2026-01-31"));
 
         decimal OnHand(params string[] options) =>
-            room.Run(["show", "item", "pan", "--json", .. options]).Json.GetProperty("onHand").GetProperty("value").GetDecimal();
+            room.Run(["show", "item", "pan", "--json", .. options]).Json.GetProperty("onHand")
+                .GetProperty("value").GetDecimal();
     }
 
     [Fact]
@@ -64,10 +69,12 @@ public class AsOfTests
         Assert.Equal([1, 3, 2], Day());
         room.Do("record", "amendment", "3", "before=", "--reason", "mistyped");
         Assert.Equal([1, 2, 3], Day());
-        Assert.Contains("Nothing that counts was recorded of that day.", room.Do("show", "journal", "--day", "2026-02-01"), StringComparison.Ordinal);
+        Assert.Contains("Nothing that counts was recorded of that day.",
+            room.Do("show", "journal", "--day", "2026-02-01"), StringComparison.Ordinal);
 
-        IEnumerable<int> Day() => room.Run("show", "journal", "--day", "2026-03-01", "--json").Json.GetProperty("entries").EnumerateArray()
-            .Select(entry => entry.GetProperty("entry").GetInt32());
+        IEnumerable<int> Day() =>
+            room.Run("show", "journal", "--day", "2026-03-01", "--json").Json.GetProperty("entries").EnumerateArray()
+                .Select(entry => entry.GetProperty("entry").GetInt32());
     }
 
     [Fact]
@@ -85,7 +92,8 @@ public class AsOfTests
         Assert.Equal(ExitStatus.WrongCommandLine, refused.Status);
         Assert.Contains("always", refused.Error, StringComparison.Ordinal);
 
-        decimal Factor(string day) => room.Run("show", "item", "pan", "--json", "--as-of", day).Json.GetProperty("fixerFactor").GetDecimal();
+        decimal Factor(string day) =>
+            room.Run("show", "item", "pan", "--json", "--as-of", day).Json.GetProperty("fixerFactor").GetDecimal();
     }
 
     [Fact]
@@ -99,10 +107,12 @@ public class AsOfTests
             negative = ledger.SheetsOf("S22", room.Today)[0].Negative!;
         room.Do("record", "amendment", $"{session}", "1.fate=reject", "--reason", "mistyped");
         var gap = room.Run("show", "sheet", negative).Error;
-        Assert.Matches($@"^{negative} was the number of sheet #\d+ of entry {session}, which is not a negative now; a number is not given twice", gap);
+        Assert.Matches(
+            $@"^{negative} was the number of sheet #\d+ of entry {session}, which is not a negative now; a number is not given twice", gap);
         room.Do("record", "undo", $"{session}", "--reason", "mistyped");
         Assert.Contains(
-            $"{negative} was given by entry {session}, which was undone; a number is not given twice", room.Run("show", "sheet", negative).Error,
+            $"{negative} was given by entry {session}, which was undone; a number is not given "
+                + "twice", room.Run("show", "sheet", negative).Error,
             StringComparison.Ordinal);
         Assert.Contains("there is no sheet", room.Run("show", "sheet", "2026-999").Error, StringComparison.Ordinal);
     }

@@ -2,7 +2,10 @@ using System.CommandLine;
 
 namespace Ledger.App.Tests;
 
-/// <summary>Every command of the tree, with values left out, cut short or senseless: always a sentence, never a report of the runtime's.</summary>
+/// <summary>
+/// Every command of the tree, with values left out, cut short or senseless: always a sentence, never a report of the
+/// runtime's.
+/// </summary>
 public class CommandTreeTests
 {
     /// <summary>Commands whose values are names of files that they would write.</summary>
@@ -18,7 +21,9 @@ public class CommandTreeTests
         var command = Leaves(Root(), "").Single(leaf => leaf.Path == path).Command;
         var names = path.Split(' ');
         var arguments = command.Arguments.Count + 1;
-        string[] values = _writers.Contains(names[0]) ? ["", room.PathOf("junk")] : ["", "F4", "fen80", "99999999999999999999", "12", room.PathOf("junk")];
+        string[] values = _writers.Contains(names[0])
+            ? ["", room.PathOf("junk")]
+            : ["", "F4", "fen80", "99999999999999999999", "12", room.PathOf("junk")];
         foreach (var value in values)
         {
             for (var given = 0; given <= arguments; given++)
@@ -31,7 +36,9 @@ public class CommandTreeTests
             Proved(room, [.. names, option.Name]);
     }
 
-    /// <summary>A command that is made alone because the line names it is the one that stands in the whole tree.</summary>
+    /// <summary>
+    /// A command that is made alone because the line names it is the one that stands in the whole tree.
+    /// </summary>
     [Theory]
     [MemberData(nameof(Commands))]
     public void A_line_finds_its_command_whether_all_are_made_or_only_what_it_names(string path)
@@ -68,7 +75,8 @@ public class CommandTreeTests
             ran.Status is 0 or 2 or 3 or 4 && !ran.Error.Contains("   at ", StringComparison.Ordinal)
                 && !ran.Error.Contains("fault of", StringComparison.Ordinal),
             $"{string.Join(' ', line.Select(word => $"'{word}'"))} ended with {ran.Status}: {ran.Error}");
-        Assert.True(ran.Status == 0 || ran.Error.Length > 0, $"{string.Join(' ', line)} ended with {ran.Status} and said nothing");
+        Assert.True(ran.Status == 0 || ran.Error.Length > 0,
+            $"{string.Join(' ', line)} ended with {ran.Status} and said nothing");
     }
 
     private static RootCommand Root(params string[] line)
@@ -76,11 +84,13 @@ public class CommandTreeTests
         using var room = new Darkroom();
         return Program.Commands(new Workbench(new()
         {
-            Out = TextWriter.Null, Error = TextWriter.Null, In = () => Stream.Null, Clock = room.Clock, Variable = _ => null,
+            Out = TextWriter.Null, Error = TextWriter.Null, In = () => Stream.Null, Clock = room.Clock,
+            Variable = _ => null,
         }) { Line = line });
     }
 
-    private static IEnumerable<(string Path, Command Command)> Leaves(Command command, string path) => command.Subcommands.Count == 0
-        ? [(path, command)]
-        : command.Subcommands.SelectMany(sub => Leaves(sub, path.Length == 0 ? sub.Name : $"{path} {sub.Name}"));
+    private static IEnumerable<(string Path, Command Command)> Leaves(Command command, string path) =>
+        command.Subcommands.Count == 0
+            ? [(path, command)]
+            : command.Subcommands.SelectMany(sub => Leaves(sub, path.Length == 0 ? sub.Name : $"{path} {sub.Name}"));
 }

@@ -2,7 +2,9 @@ using System.CommandLine;
 
 namespace Ledger.App.Tests;
 
-/// <summary>Completion offers the names in the ledger and the words that are accepted, and nothing that is refused.</summary>
+/// <summary>
+/// Completion offers the names in the ledger and the words that are accepted, and nothing that is refused.
+/// </summary>
 public sealed class CompletionTests
 {
     [Theory]
@@ -47,7 +49,9 @@ public sealed class CompletionTests
         Assert.All(Offered(room, line), word => Assert.Equal(word.ToLowerInvariant(), word));
     }
 
-    /// <summary>Every word that an option or argument offers without looking into a ledger is read by it, in capitals too.</summary>
+    /// <summary>
+    /// Every word that an option or argument offers without looking into a ledger is read by it, in capitals too.
+    /// </summary>
     [Fact]
     public void Every_word_that_is_offered_is_read_in_any_case()
     {
@@ -58,7 +62,8 @@ public sealed class CompletionTests
         {
             var command = path.Aggregate((Command)root, (at, name) => at.Subcommands.Single(sub => sub.Name == name));
             foreach (var option in command.Options)
-                foreach (var word in option.GetCompletions(System.CommandLine.Completions.CompletionContext.Empty).Select(item => item.Label))
+                foreach (var word in option.GetCompletions(System.CommandLine.Completions.CompletionContext.Empty)
+                    .Select(item => item.Label))
                     foreach (var typed in new[] { word, word.ToUpperInvariant() })
                     {
                         tried++;
@@ -92,7 +97,8 @@ public sealed class CompletionTests
         using var room = Darkroom.WithDemoYear();
         room.Do("record", "setting", "Theme", "RED");
         var settings = room.Run("show", "settings", "--json").Json.GetProperty("settings").EnumerateArray();
-        Assert.Equal("red", settings.Single(one => one.GetProperty("setting").GetString() == "theme").GetProperty("value").GetString());
+        Assert.Equal("red",
+            settings.Single(one => one.GetProperty("setting").GetString() == "theme").GetProperty("value").GetString());
         room.Do("check");
     }
 

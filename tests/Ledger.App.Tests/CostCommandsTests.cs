@@ -33,7 +33,8 @@ public class CostCommandsTests
         var costs = room.Run("show", "costs", "--film", "fibre-vc", "--by", by, "--json").Json;
         Assert.True(Amount(costs.GetProperty("prints")) > 0);
         foreach (var what in new[] { "prints", "waste" })
-            Assert.Equal(Amount(costs.GetProperty(what)), costs.GetProperty("parts").EnumerateArray().Sum(part => Amount(part.GetProperty(what))));
+            Assert.Equal(Amount(costs.GetProperty(what)),
+                costs.GetProperty("parts").EnumerateArray().Sum(part => Amount(part.GetProperty(what))));
     }
 
     [Fact]
@@ -43,7 +44,8 @@ public class CostCommandsTests
         var costs = room.Run("show", "costs", "--json").Json;
         Assert.Equal(
             Amount(costs.GetProperty("opening")) + Amount(costs.GetProperty("bought")),
-            new[] { "film", "chemistry", "supplies", "prints", "waste", "onHand", "stillInBaths" }.Sum(what => Amount(costs.GetProperty(what))));
+            new[] { "film", "chemistry", "supplies", "prints", "waste", "onHand",
+                "stillInBaths" }.Sum(what => Amount(costs.GetProperty(what))));
     }
 
     [Theory]
@@ -62,7 +64,10 @@ public class CostCommandsTests
         Assert.Equal(2, room.Run("show", "costs", "--formula", "dearest").Status);
     }
 
-    /// <summary>Of ortho16 the new film was taken before the expired: 4 sheets at 11.14, which first in, first out are 4 at 8.40.</summary>
+    /// <summary>
+    /// Of ortho16 the new film was taken before the expired: 4 sheets at 11.14, which first in, first out are 4 at
+    /// 8.40.
+    /// </summary>
     [Fact]
     public void The_formula_of_the_settings_is_that_of_every_figure()
     {
@@ -75,21 +80,26 @@ public class CostCommandsTests
         Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
         Assert.Equal(2, room.Run("record", "setting", "cost-formula", "lifo").Status);
 
-        static JsonElement Ortho(Darkroom room) => room.Run("show", "costs", "--film", "ortho16", "--json").Json.GetProperty("films")[0].GetProperty("film");
+        static JsonElement Ortho(Darkroom room) =>
+            room.Run("show", "costs", "--film", "ortho16", "--json").Json.GetProperty("films")[0].GetProperty("film");
     }
 
     [Fact]
     public void By_month_it_says_why_a_negative_cost_more_or_less_than_the_month_before()
     {
         using var room = Darkroom.WithDemoYear();
-        var parts = room.Run("show", "costs", "--by", "month", "--json").Json.GetProperty("parts").EnumerateArray().ToList();
-        var (before, last) = (Amount(parts[^2].GetProperty("perNegative")), Amount(parts[^1].GetProperty("perNegative")));
+        var parts = room.Run("show", "costs", "--by", "month", "--json").Json.GetProperty("parts")
+            .EnumerateArray().ToList();
+        var (before, last) = (Amount(parts[^2].GetProperty("perNegative")),
+            Amount(parts[^1].GetProperty("perNegative")));
         Assert.Contains(
-            $"a negative cost {Cents(last)}, {Cents(Math.Abs(last - before))} {(last < before ? "less" : "more")} than in "
+            $"a negative cost {Cents(last)}, {Cents(Math.Abs(last - before))} {(last < before ? "less" : "more")} than "
+                + "in "
             + $"{parts[^2].GetProperty("part").GetString()}: ",
             room.Do("show", "costs", "--by", "month").ReplaceLineEndings(" "), StringComparison.Ordinal);
 
-        static string Cents(decimal amount) => Math.Round(amount, 2, MidpointRounding.AwayFromZero).ToString("0.00", CultureInfo.InvariantCulture);
+        static string Cents(decimal amount) =>
+            Math.Round(amount, 2, MidpointRounding.AwayFromZero).ToString("0.00", CultureInfo.InvariantCulture);
     }
 
     [Fact]
@@ -98,8 +108,10 @@ public class CostCommandsTests
         using var room = Darkroom.WithDemoYear();
         var rise = room.Run("show", "costs", "--json").Json.GetProperty("priceRises")[0];
         Assert.Equal("fen80", rise.GetProperty("item").GetString());
-        Assert.Matches("^[0-9]+ packs? at the old price .*, and cost [0-9.]+ EUR less$", rise.GetProperty("reason").GetString());
-        Assert.Contains("fen80 costs 6 % more from 2026-05-01", room.Do("show", "costs").ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Matches("^[0-9]+ packs? at the old price .*, and cost [0-9.]+ EUR less$",
+            rise.GetProperty("reason").GetString());
+        Assert.Contains("fen80 costs 6 % more from 2026-05-01", room.Do("show", "costs").ReplaceLineEndings(" "),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -113,7 +125,8 @@ public class CostCommandsTests
         Assert.DoesNotContain("://", html, StringComparison.OrdinalIgnoreCase);
         var costs = room.Run("show", "costs", "--json").Json;
         foreach (var figure in new[] { "opening", "bought", "film", "waste", "onHand" })
-            Assert.Contains(costs.GetProperty(figure).GetProperty("amount").GetString()!, html, StringComparison.Ordinal);
+            Assert.Contains(costs.GetProperty(figure).GetProperty("amount").GetString()!, html,
+                StringComparison.Ordinal);
         Assert.Equal(3, room.Run("print", "cost-report", "--html", file).Status);
         var text = room.Do("print", "cost-report", "--formula", "average");
         Assert.Contains("By moving average", text, StringComparison.Ordinal);
@@ -129,13 +142,16 @@ public class CostCommandsTests
         room.Do("export", room.PathOf("export"));
         var year = Csv(room, "cost_reconciled").Single(row => row["year"] == "2025");
         var costs = room.Run("show", "costs", "--from", "2025-01-01", "--to", "2025-12-31", "--json").Json;
-        foreach (var (column, field) in new[] { ("film_cost", "film"), ("waste", "waste"), ("on_hand", "onHand"), ("in_baths", "stillInBaths"), ("bought", "bought") })
+        foreach (var (column, field) in new[] { ("film_cost", "film"), ("waste", "waste"),
+            ("on_hand", "onHand"), ("in_baths", "stillInBaths"), ("bought", "bought") })
             Assert.Equal(costs.GetProperty(field).GetProperty("amount").GetString(), year[column]);
         var years = Csv(room, "cost_reconciled");
         Assert.All(years, row => Assert.Equal(
-            Sum([row], "opening", "bought"), Sum([row], "film_cost", "chemistry", "supplies", "prints", "waste", "on_hand", "in_baths")));
+            Sum([row], "opening", "bought"),
+            Sum([row], "film_cost", "chemistry", "supplies", "prints", "waste", "on_hand", "in_baths")));
         foreach (var by in new[] { "month", "year", "film", "session" })
-            Assert.Equal(Sum(years, "film_cost", "chemistry", "supplies", "prints", "waste"), Sum(Csv(room, $"cost_by_{by}"), "used"));
+            Assert.Equal(Sum(years, "film_cost", "chemistry", "supplies", "prints", "waste"),
+                Sum(Csv(room, $"cost_by_{by}"), "used"));
         Assert.Equal(
             Sum(Csv(room, "cost_by_session"), "film_cost", "chemistry", "supplies"),
             Sum(Csv(room, "cost_by_sheet").Where(row => row["fate"] is "negative" or "keeper"), "film_cost")
@@ -172,17 +188,21 @@ public class CostCommandsTests
         room.Do("record", "setting", "monthly-budget", "37.50");
         Assert.Equal(37.50m, Amount(room.Run("show", "costs", "--json").Json.GetProperty("monthlyBudget")));
         Assert.Contains(
-            "than the 37.50 that you mean to spend", room.Do("show", "costs").ReplaceLineEndings(" "), StringComparison.Ordinal);
+            "than the 37.50 that you mean to spend", room.Do("show", "costs").ReplaceLineEndings(" "),
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void Another_session_is_costed_at_todays_lots()
     {
         using var room = Darkroom.WithDemoYear();
-        Assert.Equal("S22", room.Run("show", "costs", "--json").Json.GetProperty("nextSession").GetProperty("like").GetString());
-        Assert.Contains("nother session like S22", room.Do("show", "costs").ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Equal("S22",
+            room.Run("show", "costs", "--json").Json.GetProperty("nextSession").GetProperty("like").GetString());
+        Assert.Contains("nother session like S22", room.Do("show", "costs").ReplaceLineEndings(" "),
+            StringComparison.Ordinal);
         Assert.Equal(
-            JsonValueKind.Null, room.Run("show", "costs", "--as-of", "2026-01-01", "--json").Json.GetProperty("nextSession").ValueKind);
+            JsonValueKind.Null,
+            room.Run("show", "costs", "--as-of", "2026-01-01", "--json").Json.GetProperty("nextSession").ValueKind);
     }
 
     [Fact]
@@ -190,19 +210,23 @@ public class CostCommandsTests
     {
         using var room = Darkroom.WithDemoYear();
         var said = room.Do(
-            "record", "delivery", "--reference", "inv-4711", "--shipping", "14.50", "--line", "2 fen80 at 186 expires 2028-01-31 batch CP-1 in freezer",
-            "--line", "1 syrup at 42");
+            "record", "delivery", "--reference", "inv-4711", "--shipping", "14.50", "--line",
+            "2 fen80 at 186 expires 2028-01-31 batch CP-1 in freezer", "--line", "1 syrup at 42");
         Assert.Contains("fen80/", said, StringComparison.Ordinal);
         Assert.Contains("syrup/", said, StringComparison.Ordinal);
-        Assert.Contains("delivery inv-4711, 428.50", room.Do("show", "journal", "--last", "1"), StringComparison.Ordinal);
+        Assert.Contains("delivery inv-4711, 428.50", room.Do("show", "journal", "--last", "1"),
+            StringComparison.Ordinal);
         Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
-        Assert.Equal(3, room.Run("record", "delivery", "--reference", "inv-4712", "--shipping", "0.005", "--line", "1 syrup at 42").Status);
+        Assert.Equal(3, room.Run("record", "delivery", "--reference", "inv-4712", "--shipping",
+            "0.005", "--line", "1 syrup at 42").Status);
     }
 
     private static List<Dictionary<string, string>> Csv(Darkroom room, string table)
     {
-        var lines = File.ReadAllLines(Path.Combine(room.PathOf("export"), $"{table}.csv")).Select(line => line.Split(',')).ToList();
-        return [.. lines.Skip(1).Select(cells => lines[0].Zip(cells).ToDictionary(pair => pair.First, pair => pair.Second))];
+        var lines = File.ReadAllLines(Path.Combine(room.PathOf("export"), $"{table}.csv"))
+            .Select(line => line.Split(',')).ToList();
+        return [.. lines.Skip(1)
+            .Select(cells => lines[0].Zip(cells).ToDictionary(pair => pair.First, pair => pair.Second))];
     }
 
     private static decimal Sum(IEnumerable<Dictionary<string, string>> rows, params string[] columns) =>
@@ -211,13 +235,17 @@ public class CostCommandsTests
     private static decimal Amount(JsonElement money) =>
         decimal.Parse(money.GetProperty("amount").GetString()!, CultureInfo.InvariantCulture);
 
-    /// <summary>What stands above a film's figures is the film's: it adds up by itself, and all films together give the ledger's.</summary>
+    /// <summary>
+    /// What stands above a film's figures is the film's: it adds up by itself, and all films together give the
+    /// ledger's.
+    /// </summary>
     [Fact]
     public void With_a_film_every_figure_is_the_film_s()
     {
         using var room = Darkroom.WithDemoYear();
         var all = room.Run("show", "costs", "--by", "film", "--json").Json;
-        foreach (var part in all.GetProperty("parts").EnumerateArray().Where(part => part.GetProperty("part").GetString() is "fen80" or "ortho16" or "reed400"))
+        foreach (var part in all.GetProperty("parts").EnumerateArray()
+            .Where(part => part.GetProperty("part").GetString() is "fen80" or "ortho16" or "reed400"))
         {
             var film = part.GetProperty("part").GetString()!;
             var costs = room.Run("show", "costs", "--film", film, "--by", "month", "--json").Json;
@@ -225,7 +253,8 @@ public class CostCommandsTests
             {
                 Assert.Equal(Amount(part.GetProperty(figure)), Amount(costs.GetProperty(figure)));
                 Assert.Equal(
-                    Amount(part.GetProperty(figure)), costs.GetProperty("parts").EnumerateArray().Sum(month => Amount(month.GetProperty(figure))));
+                    Amount(part.GetProperty(figure)),
+                    costs.GetProperty("parts").EnumerateArray().Sum(month => Amount(month.GetProperty(figure))));
             }
 
             Assert.True(costs.GetProperty("reconciles").GetBoolean());
@@ -234,7 +263,8 @@ public class CostCommandsTests
                 new[] { "film", "waste", "prints", "onHand" }.Sum(what => Amount(costs.GetProperty(what))));
             Assert.Equal(
                 Amount(costs.GetProperty("spent")),
-                new[] { "film", "chemistry", "supplies", "waste", "prints", "onHand" }.Sum(what => Amount(costs.GetProperty(what))));
+                new[] { "film", "chemistry", "supplies", "waste", "prints",
+                    "onHand" }.Sum(what => Amount(costs.GetProperty(what))));
             Assert.NotEqual(Amount(all.GetProperty("onHand")), Amount(costs.GetProperty("onHand")));
         }
     }
@@ -245,7 +275,8 @@ public class CostCommandsTests
     {
         using var room = Darkroom.WithDemoYear();
         var sheets = room.Run("show", "costs", "--json").Json.GetProperty("sheets").EnumerateArray()
-            .Where(sheet => !sheet.GetProperty("item").GetString()!.EndsWith("-120", StringComparison.Ordinal)).ToList();
+            .Where(sheet => !sheet.GetProperty("item").GetString()!.EndsWith("-120", StringComparison.Ordinal))
+            .ToList();
         Assert.Contains(sheets, sheet => sheet.GetProperty("negative").ValueKind == JsonValueKind.Null);
         foreach (var sheet in sheets.Where((_, i) => i % 10 == 0)
             .Concat(sheets.Where(sheet => sheet.GetProperty("negative").ValueKind == JsonValueKind.Null)))

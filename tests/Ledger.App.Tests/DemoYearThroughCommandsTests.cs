@@ -28,7 +28,8 @@ public sealed class DemoYearThroughCommandsTests(TypedYear year) : IClassFixture
     [Fact]
     public void The_years_totals_are_those_of_its_description()
     {
-        var sessions = year.Room.Run("show", "sessions", "--json").Json.GetProperty("sessions").EnumerateArray().ToList();
+        var sessions = year.Room.Run("show", "sessions", "--json").Json.GetProperty("sessions")
+            .EnumerateArray().ToList();
         var pan = year.Room.Run("show", "costs", "--film", "fen80", "--json").Json;
 
         Assert.Equal(22, sessions.Count);
@@ -45,7 +46,8 @@ public sealed class DemoYearThroughCommandsTests(TypedYear year) : IClassFixture
     public void The_bath_in_use_has_ended_by_age_with_almost_half_of_its_capacity_left()
     {
         var bath = year.Room.Run("show", "baths", "--json").Json.GetProperty("baths").EnumerateArray()
-            .Single(bath => !bath.GetProperty("isSecond").GetBoolean() && bath.GetProperty("material").GetString() == "film");
+            .Single(bath => !bath.GetProperty("isSecond").GetBoolean()
+                && bath.GetProperty("material").GetString() == "film");
 
         Assert.Equal(1600, bath.GetProperty("weightedAreaSqIn").GetDecimal());
         Assert.Equal(1400, bath.GetProperty("remainingSqIn").GetDecimal());

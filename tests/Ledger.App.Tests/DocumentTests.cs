@@ -7,8 +7,8 @@ using Ledger.Core.Tests.Journal.Kinds;
 namespace Ledger.App.Tests;
 
 /// <summary>
-/// What a command shows is described once: its JSON keeps to its schema (checked by an independent library), and its tables can be written, sorted
-/// and looked through in every format.
+/// What a command shows is described once: its JSON keeps to its schema (checked by an independent library), and its
+/// tables can be written, sorted and looked through in every format.
 /// </summary>
 public sealed partial class DocumentTests
 {
@@ -56,7 +56,8 @@ public sealed partial class DocumentTests
         get
         {
             var lines = new TheoryData<string, string>();
-            foreach (var line in Documents.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+            foreach (var line in Documents.Split('\n',
+                StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
                 lines.Add(line.Split(": ")[0], line.Split(": ")[1]);
             return lines;
         }
@@ -74,7 +75,8 @@ public sealed partial class DocumentTests
     public void An_empty_ledger_gives_documents_that_keep_to_their_schemas()
     {
         using var room = Darkroom.WithEmptyLedger();
-        foreach (var name in new[] { "today", "shelf", "baths", "sessions", "costs", "reorder", "journal", "holders", "jugs", "plans", "sheets", "faults" })
+        foreach (var name in new[] { "today", "shelf", "baths", "sessions", "costs", "reorder",
+            "journal", "holders", "jugs", "plans", "sheets", "faults" })
             AssertKeeps(room, $"show {name}", room.Run("show", name, "--json"));
     }
 
@@ -135,15 +137,16 @@ public sealed partial class DocumentTests
     {
         using var room = new Darkroom();
         string[] tried = ["backup", "export", "calendar", "join", "import", .. Lines.Select(line => line.Data.Item1)];
-        var listed = room.RunAnywhere("help", "json").Out.Split('\n').Where(line => line.StartsWith("  ", StringComparison.Ordinal)).Select(line => line.Trim());
+        var listed = room.RunAnywhere("help", "json").Out.Split('\n')
+            .Where(line => line.StartsWith("  ", StringComparison.Ordinal)).Select(line => line.Trim());
         Assert.Empty(listed.Where(name => !name.StartsWith("record ", StringComparison.Ordinal)).Except(tried));
     }
 
     public static TheoryData<string> Kinds => [.. EntryKinds.All.Select(kind => kind.Name)];
 
     /// <summary>
-    /// The schema of what was said is that of what --input takes: random entries of each kind keep to it, each of its fields is one that is read, and
-    /// what it refuses is refused.
+    /// The schema of what was said is that of what --input takes: random entries of each kind keep to it, each of its
+    /// fields is one that is read, and what it refuses is refused.
     /// </summary>
     [Theory]
     [MemberData(nameof(Kinds))]
@@ -154,7 +157,8 @@ public sealed partial class DocumentTests
         using var document = JsonDocument.Parse(room.RunAnywhere("help", "json", "record", name).Out);
         var said = document.RootElement.GetProperty("properties").GetProperty("said");
         Assert.Equal(
-            kind.AllFields.Select(field => field.JsonName).Append("kind").Distinct().Concat(kind.Line is null ? [] : new[] { kind.Line.Name }).Order(),
+            kind.AllFields.Select(field => field.JsonName).Append("kind").Distinct()
+                .Concat(kind.Line is null ? [] : new[] { kind.Line.Name }).Order(),
             said.GetProperty("properties").EnumerateObject().Select(property => property.Name).Order());
         var schema = JsonSchema.FromText(said.GetRawText());
         Said.Text(kind).Sample(
@@ -166,7 +170,9 @@ public sealed partial class DocumentTests
                 Assert.True(Keeps(schema, written), written);
                 var problems = new List<FieldProblem>();
                 using var again = JsonDocument.Parse(written);
-                Assert.Equal(Said.Whole(entry), Said.Whole(EntryReading.Read(kind, EntryJson.Text(kind, again.RootElement, problems), Said.Terms).Entry!));
+                Assert.Equal(Said.Whole(entry),
+                    Said.Whole(EntryReading.Read(kind, EntryJson.Text(kind, again.RootElement, problems),
+                        Said.Terms).Entry!));
                 Assert.False(Keeps(schema, Kind().Replace(written, "\"kind\":\"other\"")));
                 Assert.False(Keeps(schema, written.Insert(1, "\"unheardOf\":1,")));
             },
@@ -174,9 +180,12 @@ public sealed partial class DocumentTests
     }
 
     [Theory]
-    [InlineData("""{"kind":"session","session":"S1","process":"film"}""", "sheets: found nothing; accepted is one line at least")]
-    [InlineData("""{"kind":"session","session":"S1","process":"film","sheets":"two"}""", "sheets: found \"\"two\"\"; accepted is a list of objects")]
-    [InlineData("""{"kind":"session","session":"S1","process":"film","sheets":[2]}""", "sheets: found \"[2]\"; accepted is a list of objects")]
+    [InlineData("""{"kind":"session","session":"S1","process":"film"}""",
+        "sheets: found nothing; accepted is one line at least")]
+    [InlineData("""{"kind":"session","session":"S1","process":"film","sheets":"two"}""",
+        "sheets: found \"\"two\"\"; accepted is a list of objects")]
+    [InlineData("""{"kind":"session","session":"S1","process":"film","sheets":[2]}""",
+        "sheets: found \"[2]\"; accepted is a list of objects")]
     [InlineData("""{"kind":"delivery"}""", "found \"delivery\"; accepted is the kind session, or no kind")]
     public void What_a_document_lacks_is_named(string json, string sentence)
     {
@@ -186,7 +195,9 @@ public sealed partial class DocumentTests
         Assert.Contains(sentence, ran.Error.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
-    /// <summary>The schema itself is one of the draft that it names, and a document with a field that it does not know fails it.</summary>
+    /// <summary>
+    /// The schema itself is one of the draft that it names, and a document with a field that it does not know fails it.
+    /// </summary>
     [Fact]
     public void A_schema_refuses_what_it_does_not_describe()
     {
@@ -195,7 +206,8 @@ public sealed partial class DocumentTests
         var text = room.Do("show", "shelf", "--json");
         Assert.True(Keeps(schema, text));
         Assert.False(Keeps(schema, text.Replace("\"belowMinimum\"", "\"tooLittle\"", StringComparison.Ordinal)));
-        Assert.False(Keeps(schema, text.Replace("\"belowMinimum\": false", "\"belowMinimum\": \"no\"", StringComparison.Ordinal)));
+        Assert.False(Keeps(schema,
+            text.Replace("\"belowMinimum\": false", "\"belowMinimum\": \"no\"", StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -209,7 +221,9 @@ public sealed partial class DocumentTests
         Assert.Contains("did you mean show shelf", ran.Error, StringComparison.Ordinal);
     }
 
-    /// <summary>Every table of every reading can be written in each format; the cells of each row are as many as the columns.</summary>
+    /// <summary>
+    /// Every table of every reading can be written in each format; the cells of each row are as many as the columns.
+    /// </summary>
     [Theory]
     [MemberData(nameof(Lines))]
     public void Its_tables_are_written_in_every_format(string name, string line)
@@ -222,10 +236,12 @@ public sealed partial class DocumentTests
         Assert.NotEmpty(tables);
         foreach (var table in tables)
         {
-            var tsv = room.Do([.. words, "--format", "tsv", "--table", table]).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+            var tsv = room.Do([.. words, "--format", "tsv", "--table", table]).Split('\n',
+                StringSplitOptions.RemoveEmptyEntries);
             var columns = tsv[0].Split('\t').Length;
             Assert.All(tsv, row => Assert.Equal(columns, row.Split('\t').Length));
-            Assert.StartsWith(tsv[0].Replace('\t', ','), room.Do([.. words, "--format", "csv", "--table", table]), StringComparison.Ordinal);
+            Assert.StartsWith(tsv[0].Replace('\t', ','), room.Do([.. words, "--format", "csv", "--table", table]),
+                StringComparison.Ordinal);
             room.Do([.. words, "--format", "text", "--table", table]);
         }
     }
@@ -236,7 +252,9 @@ public sealed partial class DocumentTests
         using var room = Darkroom.WithDemoYear();
         var csv = room.Do("show", "shelf", "--format", "csv").Split("\r\n");
         Assert.StartsWith("item,name,kind,onHand,onHandUnit,usable,usableUnit,", csv[0], StringComparison.Ordinal);
-        Assert.Contains(csv, row => row.StartsWith("syrup,", StringComparison.Ordinal) && row.Contains(",64,ml,", StringComparison.Ordinal));
+        Assert.Contains(csv,
+            row => row.StartsWith("syrup,", StringComparison.Ordinal)
+                && row.Contains(",64,ml,", StringComparison.Ordinal));
         var inner = room.Do("show", "shelf", "--format", "csv", "--table", "containers").Split("\r\n");
         Assert.StartsWith("item,container,lot,", inner[0], StringComparison.Ordinal);
     }
@@ -252,7 +270,8 @@ public sealed partial class DocumentTests
         var amounts = json.Select(item => item.GetProperty("onHand").GetProperty("value").GetDecimal()).ToList();
         Assert.Equal(amounts.OrderDescending(), amounts);
         var codes = json.Select(item => item.GetProperty("item").GetString()!).ToList();
-        Assert.Equal(codes, room.Do([.. choice, "--format", "csv"]).Split("\r\n").Skip(1).SkipLast(1).Select(row => row.Split(',')[0]));
+        Assert.Equal(codes,
+            room.Do([.. choice, "--format", "csv"]).Split("\r\n").Skip(1).SkipLast(1).Select(row => row.Split(',')[0]));
         Assert.Equal(codes, room.Do(choice).Split('\n').Skip(1).Take(codes.Count).Select(row => row.Split(' ')[0]));
     }
 
@@ -260,13 +279,17 @@ public sealed partial class DocumentTests
     public void The_journal_is_looked_through_as_a_whole_before_the_last_entries_are_taken()
     {
         using var room = Darkroom.WithDemoYear();
-        var all = room.Run("show", "journal", "--last", "10000", "--json").Json.GetProperty("entries").EnumerateArray().ToList();
+        var all = room.Run("show", "journal", "--last", "10000", "--json").Json.GetProperty("entries")
+            .EnumerateArray().ToList();
         var first = all[^1].GetProperty("kind").GetString()!;
         var day = all[^1].GetProperty("date").GetString()!;
-        var found = room.Run("show", "journal", "--kind", first.ToUpperInvariant(), "--to", day, "--last", "3", "--json").Json
+        var found = room.Run("show", "journal", "--kind", first.ToUpperInvariant(), "--to",
+            day, "--last", "3", "--json").Json
             .GetProperty("entries").EnumerateArray().ToList();
         Assert.NotEmpty(found);
-        Assert.All(found, entry => Assert.Equal((first, day), (entry.GetProperty("kind").GetString(), entry.GetProperty("date").GetString())));
+        Assert.All(found,
+            entry => Assert.Equal((first, day),
+                (entry.GetProperty("kind").GetString(), entry.GetProperty("date").GetString())));
     }
 
     [Theory]
@@ -294,13 +317,15 @@ public sealed partial class DocumentTests
             VariablesAndFiles.Choices.SelectMany(habit => new[] { habit.Option, habit.Setting })
                 .Concat(VariablesAndFiles.Variables.Select(variable => variable.Name)),
             word => Assert.Contains(word, listed, StringComparison.Ordinal));
-        Assert.All(VariablesAndFiles.Choices.Where(habit => habit.Setting.Length > 0), habit => Assert.NotNull(Core.Journal.Setting.Named(habit.Setting)));
+        Assert.All(VariablesAndFiles.Choices.Where(habit => habit.Setting.Length > 0),
+            habit => Assert.NotNull(Core.Journal.Setting.Named(habit.Setting)));
     }
 
     private static List<string> Tables(Darkroom room, string name) =>
     [
         .. room.RunAnywhere([.. name.Split(' '), "--help"]).Out.Split("Tables for")[1].Split('\n').Skip(1)
-            .Where(line => line.StartsWith("  ", StringComparison.Ordinal) && line.Length > 2 && line[2] != ' ' && line.Contains(": ", StringComparison.Ordinal))
+            .Where(line => line.StartsWith("  ", StringComparison.Ordinal) && line.Length > 2
+                && line[2] != ' ' && line.Contains(": ", StringComparison.Ordinal))
             .Select(line => line.Trim().Split(':')[0]),
     ];
 
@@ -310,8 +335,12 @@ public sealed partial class DocumentTests
         var schema = JsonSchema.FromText(room.Do(["help", "json", .. name.Split(' ')]));
         using var document = JsonDocument.Parse(ran.Out);
         var result = schema.Evaluate(document.RootElement, new() { OutputFormat = OutputFormat.List });
-        Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(detail => detail.Errors is { Count: > 0 })
-            .Select(detail => $"{detail.InstanceLocation}: {string.Join("; ", detail.Errors!.Select(error => $"{error.Key} {error.Value}"))}")));
+        Assert.True(result.IsValid,
+            string.Join('\n', (result.Details ?? []).Where(detail => detail.Errors is { Count: > 0 })
+                .Select(
+                    detail =>
+                        $"{detail.InstanceLocation}: "
+                            + $"{string.Join("; ", detail.Errors!.Select(error => $"{error.Key} {error.Value}"))}")));
     }
 
     private static bool Keeps(JsonSchema schema, string text)

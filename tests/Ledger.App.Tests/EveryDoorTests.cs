@@ -6,8 +6,8 @@ using Ledger.Core.Tests.Journal.Kinds;
 namespace Ledger.App.Tests;
 
 /// <summary>
-/// Every field of every kind of entry, and of its lines, in the doors of commands, files and documents (forms: beside their tests); and what
-/// random entries say through the words of a command.
+/// Every field of every kind of entry, and of its lines, in the doors of commands, files and documents (forms: beside
+/// their tests); and what random entries say through the words of a command.
 /// </summary>
 public sealed partial class EveryDoorTests
 {
@@ -20,8 +20,10 @@ public sealed partial class EveryDoorTests
     public void Every_field_of_every_kind_has_its_place_in_the_command_the_file_and_the_document()
     {
         using var room = new Darkroom();
-        var commands = Program.Commands(Bench(room)).Subcommands.Single(command => command.Name == "record").Subcommands;
-        var list = EntryKinds.All.SelectMany(kind => Doors(kind, commands.Single(command => command.Name == kind.Name))).ToList();
+        var commands = Program.Commands(Bench(room)).Subcommands
+            .Single(command => command.Name == "record").Subcommands;
+        var list = EntryKinds.All.SelectMany(kind => Doors(kind, commands.Single(command => command.Name == kind.Name)))
+            .ToList();
         Assert.True(list.Count > 900, $"the list has {list.Count} places only");
         Assert.Empty(list.Where(place => !place.IsThere).Select(place => place.Name).Except(Missing.Keys));
         Assert.Empty(Missing.Keys.Except(list.Where(place => !place.IsThere).Select(place => place.Name)));
@@ -46,18 +48,23 @@ public sealed partial class EveryDoorTests
                 var arguments = new KindArguments(kind);
                 var command = new Command(kind.Name);
                 arguments.AddTo(command);
-                var parse = command.Parse(TypedCommand.Of(entry)[2..], new ParserConfiguration { ResponseFileTokenReplacer = null });
+                var parse = command.Parse(TypedCommand.Of(entry)[2..],
+                    new ParserConfiguration { ResponseFileTokenReplacer = null });
                 Assert.Empty(parse.Errors.Select(error => error.Message));
                 var problems = new List<FieldProblem>();
                 var reading = EntryReading.Read(kind, arguments.Text(parse, typing, problems), typing);
-                Assert.Empty(problems.Concat(reading.Problems).Select(problem => problem.Sentence(field => field.Option)));
+                Assert.Empty(
+                    problems.Concat(reading.Problems).Select(problem => problem.Sentence(field => field.Option)));
                 Assert.Equal(Said.Whole(entry), Said.Whole(reading.Entry! with { IsTyped = false }));
             },
             iter: 50, threads: 1);
         Assert.True(proved > 10, $"only {proved} of them could be said");
     }
 
-    /// <summary>In a line of words a name is a code, and a container has a stroke; a note stands at the end and may say anything.</summary>
+    /// <summary>
+    /// In a line of words a name is a code, and a container has a stroke; a note stands at the end and may say
+    /// anything.
+    /// </summary>
     private static void JoinNames(EntryText line, IReadOnlyList<Field> fields)
     {
         foreach (var field in fields.Where(field => field.Name != "note"
@@ -74,7 +81,8 @@ public sealed partial class EveryDoorTests
 
     private static Workbench Bench(Darkroom room) => new(new()
     {
-        Out = TextWriter.Null, Error = TextWriter.Null, In = () => Stream.Null, Clock = room.Clock, Variable = _ => null,
+        Out = TextWriter.Null, Error = TextWriter.Null, In = () => Stream.Null, Clock = room.Clock,
+        Variable = _ => null,
     });
 
     private static IEnumerable<(string Name, bool IsThere)> Doors(EntryKind kind, Command command)
@@ -86,15 +94,18 @@ public sealed partial class EveryDoorTests
                 ? command.Arguments.Any(argument => argument.Name == field.Name
                     || argument.Name.Contains(field.Notation.Placeholder, StringComparison.OrdinalIgnoreCase))
                 : command.Options.Any(option => option.Name == field.Option));
-            yield return ($"{kind.Name}.{field.Name} file", columns.Contains(field.Name) || columns.Contains($"{kind.NamedBy?.Name}_{field.Name}"));
+            yield return ($"{kind.Name}.{field.Name} file", columns.Contains(field.Name)
+                || columns.Contains($"{kind.NamedBy?.Name}_{field.Name}"));
             yield return ($"{kind.Name}.{field.Name} document", IsRead(kind, $"{{\"{field.JsonName}\":\"x\"}}"));
         }
 
         foreach (var field in kind.Line?.Fields ?? [])
         {
-            yield return ($"{kind.Name} {kind.Line!.Name}.{field.Name} command", command.Options.Any(option => option.Name == kind.Line.Option));
+            yield return ($"{kind.Name} {kind.Line!.Name}.{field.Name} command",
+                command.Options.Any(option => option.Name == kind.Line.Option));
             yield return ($"{kind.Name} {kind.Line.Name}.{field.Name} file", columns.Contains(field.Name));
-            yield return ($"{kind.Name} {kind.Line.Name}.{field.Name} document", IsRead(kind, $"{{\"{kind.Line.Name}\":[{{\"{field.JsonName}\":\"x\"}}]}}"));
+            yield return ($"{kind.Name} {kind.Line.Name}.{field.Name} document",
+                IsRead(kind, $"{{\"{kind.Line.Name}\":[{{\"{field.JsonName}\":\"x\"}}]}}"));
         }
     }
 

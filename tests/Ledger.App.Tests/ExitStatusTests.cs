@@ -79,14 +79,16 @@ public class ExitStatusTests
         var ran = room.Run("record", "bath", "F9", "tarnfix", "1.5l", "--dilution", "1:4");
         Assert.Equal(2, ran.Status);
         Assert.Contains(
-            "found \"1:4\"; accepted is 1+4 if the second figure is the water, or 1+3", ran.Error, StringComparison.Ordinal);
+            "found \"1:4\"; accepted is 1+4 if the second figure is the water, or 1+3", ran.Error,
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_mistyped_command_is_told_where_help_is()
     {
         using var room = new Darkroom();
-        Assert.Contains("`trayledger record session --help`", room.Run("record", "session").Error, StringComparison.Ordinal);
+        Assert.Contains("`trayledger record session --help`", room.Run("record", "session").Error,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -127,7 +129,8 @@ public class ExitStatusTests
         var ran = room.Run();
         Assert.Equal(1, ran.Status);
         Assert.Equal(
-            "this is a fault of the program (InvalidOperationException); nothing was recorded. With TRAYLEDGER_TRACE=1 it tells where it happened\n",
+            "this is a fault of the program (InvalidOperationException); nothing was recorded. With TRAYLEDGER_TRACE=1 "
+                + "it tells where it happened\n",
             ran.Error);
         room.Variables["TRAYLEDGER_TRACE"] = "1";
         Assert.Contains("   at ", room.Run().Error, StringComparison.Ordinal);
@@ -135,6 +138,7 @@ public class ExitStatusTests
 
     private sealed class BrokenScreens : Wiring.IScreens
     {
-        public int Show(Storage.LedgerFile ledger, NodaTime.ZonedClock clock, string? theme) => throw new InvalidOperationException("broken");
+        public int Show(Storage.LedgerFile ledger, NodaTime.ZonedClock clock, string? theme) =>
+            throw new InvalidOperationException("broken");
     }
 }

@@ -32,14 +32,18 @@ public class FileCommandTests
         Assert.Equal(
             tables.Append("code-book").Order(StringComparer.Ordinal),
             Directory.EnumerateFiles(readable).Select(Path.GetFileNameWithoutExtension).Order(StringComparer.Ordinal));
-        var book = File.ReadLines(Path.Combine(readable, "code-book.csv")).Skip(1).Select(line => string.Join('.', line.Split(',').Take(2))).ToList();
-        var columns = tables.SelectMany(table => File.ReadLines(Path.Combine(readable, $"{table}.csv")).First().Split(',')
-            .Select(column => $"{table}.{column}").Prepend($"{table}."));
+        var book = File.ReadLines(Path.Combine(readable, "code-book.csv")).Skip(1)
+            .Select(line => string.Join('.', line.Split(',').Take(2))).ToList();
+        var columns =
+            tables.SelectMany(table => File.ReadLines(Path.Combine(readable, $"{table}.csv")).First().Split(',')
+                .Select(column => $"{table}.{column}").Prepend($"{table}."));
         Assert.Equal(columns.Order(StringComparer.Ordinal), book.Order(StringComparer.Ordinal));
-        Assert.Contains(File.ReadLines(Path.Combine(readable, "sessions.csv")), line => line.StartsWith("S01,", StringComparison.Ordinal)
-            && line.Contains(",25,4,fen80 4,0,320,24.8,2.435,EUR", StringComparison.Ordinal));
+        Assert.Contains(File.ReadLines(Path.Combine(readable, "sessions.csv")),
+            line => line.StartsWith("S01,", StringComparison.Ordinal)
+                && line.Contains(",25,4,fen80 4,0,320,24.8,2.435,EUR", StringComparison.Ordinal));
 
-        // Two of these have the names of files that can be imported: not read with their folder's own, and refused where they are named.
+        // Two of these have the names of files that can be imported: not read with their folder's own, and refused
+        // where they are named.
         var notes = room.PathOf("notes");
         Directory.CreateDirectory(notes);
         Directory.Move(readable, Path.Combine(notes, "readable"));
@@ -61,11 +65,13 @@ public class FileCommandTests
         Change(room, """
             DROP TRIGGER guard_balance_update;
             UPDATE balance SET quantity = quantity + 1
-            WHERE place_id = (SELECT min(c.place_id) FROM container c JOIN item i ON i.id = c.item_id JOIN balance b USING (place_id) WHERE i.kind = 'film')
+            WHERE place_id = (SELECT min(c.place_id) FROM container c JOIN item i ON i.id = c.item_id
+                JOIN balance b USING (place_id) WHERE i.kind = 'film')
             """);
         var ran = room.Run("check");
         Assert.Equal(4, ran.Status);
-        Assert.Contains("the guard guard_balance_update, which keeps other programs from changing", ran.Out, StringComparison.Ordinal);
+        Assert.Contains("the guard guard_balance_update, which keeps other programs from changing",
+            ran.Out, StringComparison.Ordinal);
         Assert.Matches("(?m)^container .*/.* holds [0-9]+ sheets?, its movements give [0-9]+ sheets?$", ran.Out);
         Assert.Contains("trayledger check --mend", ran.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("--restore", ran.Error, StringComparison.Ordinal);
@@ -102,7 +108,8 @@ public class FileCommandTests
         File.CreateSymbolicLink(room.PathOf("link.ics"), room.Ledger);
         Directory.CreateSymbolicLink(room.PathOf("here"), Path.GetDirectoryName(room.Ledger)!);
         var before = File.ReadAllBytes(room.Ledger);
-        var ran = room.Run([.. line.Select(word => word.Contains('.', StringComparison.Ordinal) ? room.PathOf(word) : word)]);
+        var ran = room.Run(
+            [.. line.Select(word => word.Contains('.', StringComparison.Ordinal) ? room.PathOf(word) : word)]);
         Directory.Delete(room.PathOf("here"));
         Assert.Equal((3, ""), (ran.Status, ran.Out));
         Assert.EndsWith(" is the ledger itself; name another file\n", ran.Error, StringComparison.Ordinal);
@@ -203,7 +210,8 @@ public class FileCommandTests
         Assert.Contains("SUMMARY:Session tarn: 7 sheets", first, StringComparison.Ordinal);
         Assert.Contains("SUMMARY:Trip spring-coast: 16 sheets", first, StringComparison.Ordinal);
         room.Do("record", "plan-ending", "tarn", "--reason", "given up");
-        Assert.Contains("1 cancelled that no longer hold; some calendars ignore that", room.Do("calendar", file), StringComparison.Ordinal);
+        Assert.Contains("1 cancelled that no longer hold; some calendars ignore that", room.Do("calendar", file),
+            StringComparison.Ordinal);
         var second = File.ReadAllText(file).Split("BEGIN:VEVENT");
         var gone = Assert.Single(second, one => one.Contains("STATUS:CANCELLED", StringComparison.Ordinal));
         Assert.Contains("UID:session.tarn@", gone, StringComparison.Ordinal);
@@ -215,7 +223,8 @@ public class FileCommandTests
         using var room = Darkroom.WithDemoYear();
         var note = room.Write("note.txt", "mine");
         var refused = room.Run("calendar", note);
-        Assert.Equal((3, $"{note} is not a calendar; name another file, or say --replace\n"), (refused.Status, refused.Error));
+        Assert.Equal((3, $"{note} is not a calendar; name another file, or say --replace\n"),
+            (refused.Status, refused.Error));
         Assert.Equal("mine", File.ReadAllText(note));
         room.Do("calendar", note, "--replace");
         room.Do("calendar", note);
@@ -231,7 +240,8 @@ public class FileCommandTests
         var text = room.Do("backup", "--restore", room.PathOf("copy.db"));
         Assert.Equal(Year, room.Run("check", "--json").Json.GetProperty("entries").GetInt32());
         var old = text.TrimEnd().Split(' ')[^1];
-        Assert.Equal(Year + 1, room.RunAnywhere("--file", old, "check", "--json").Json.GetProperty("entries").GetInt32());
+        Assert.Equal(Year + 1,
+            room.RunAnywhere("--file", old, "check", "--json").Json.GetProperty("entries").GetInt32());
     }
 
     [Fact]

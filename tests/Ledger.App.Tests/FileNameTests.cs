@@ -2,7 +2,10 @@ using System.Text;
 
 namespace Ledger.App.Tests;
 
-/// <summary>Wherever a file is named: a folder gets a sentence, a dash is the standard input or output, and what is there already is refused alike.</summary>
+/// <summary>
+/// Wherever a file is named: a folder gets a sentence, a dash is the standard input or output, and what is there
+/// already is refused alike.
+/// </summary>
 public sealed class FileNameTests
 {
     [Theory]
@@ -20,9 +23,12 @@ public sealed class FileNameTests
         using var room = Darkroom.WithDemoYear();
         Directory.CreateDirectory(room.PathOf("folder"));
         room.Write("file", "mine");
-        var ran = room.Run([.. line.Split(' ').Select(word => word switch { "FOLDER" => room.PathOf("folder"), "FILE" => room.PathOf("file"), _ => word })]);
+        var ran = room.Run(
+            [.. line.Split(' ').Select(word => word switch { "FOLDER" => room.PathOf("folder"),
+                "FILE" => room.PathOf("file"), _ => word })]);
         Assert.Equal((ExitStatus.UnusableFile, ""), (ran.Status, ran.Out));
-        Assert.Contains(line.Contains("FILE", StringComparison.Ordinal) ? "is a file" : "folder", ran.Error, StringComparison.Ordinal);
+        Assert.Contains(line.Contains("FILE", StringComparison.Ordinal) ? "is a file" : "folder",
+            ran.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("error", ran.Error, StringComparison.Ordinal);
         Assert.Contains(room.PathOf("f"), ran.Error, StringComparison.Ordinal);
     }
@@ -35,8 +41,8 @@ public sealed class FileNameTests
         room.Do("export", room.PathOf("exported"));
         string[][] lines =
         [
-            ["backup", there], ["calendar", there], ["demo", "--into", there, "--no-ui"], ["print", "wall-card", "--html", there],
-            ["export", room.PathOf("exported")],
+            ["backup", there], ["calendar", there], ["demo", "--into", there, "--no-ui"],
+            ["print", "wall-card", "--html", there], ["export", room.PathOf("exported")],
         ];
         foreach (var line in lines)
             Assert.Equal(ExitStatus.Refused, room.Run(line).Status);
@@ -48,7 +54,8 @@ public sealed class FileNameTests
     {
         using var room = Darkroom.WithDemoYear();
         Assert.Equal("", room.Do("backup", "-"));
-        Assert.StartsWith("SQLite format 3", Encoding.ASCII.GetString(room.Bytes.ToArray()[..15]), StringComparison.Ordinal);
+        Assert.StartsWith("SQLite format 3", Encoding.ASCII.GetString(room.Bytes.ToArray()[..15]),
+            StringComparison.Ordinal);
         var shelf = room.Do("show", "settings");
         room.Input = room.Bytes.ToArray();
         Assert.Contains("0 entries added", room.Do("join", "-"), StringComparison.Ordinal);
@@ -89,8 +96,11 @@ public sealed class FileNameTests
     public void Two_dashes_end_the_options()
     {
         using var room = Darkroom.WithDemoYear();
-        Assert.Contains("there is no item \"--json\"", room.Run("show", "item", "--", "--json").Error, StringComparison.Ordinal);
-        Assert.Contains("No sheet is like that", room.Do("show", "sheets", "--fate", "keeper", "--", "--zebra"), StringComparison.Ordinal);
-        Assert.Contains("there is no setting \"--json\"", room.Run("record", "setting", "--", "--json", "1").Error, StringComparison.Ordinal);
+        Assert.Contains("there is no item \"--json\"", room.Run("show", "item", "--", "--json").Error,
+            StringComparison.Ordinal);
+        Assert.Contains("No sheet is like that", room.Do("show", "sheets", "--fate", "keeper", "--", "--zebra"),
+            StringComparison.Ordinal);
+        Assert.Contains("there is no setting \"--json\"", room.Run("record", "setting", "--", "--json", "1").Error,
+            StringComparison.Ordinal);
     }
 }

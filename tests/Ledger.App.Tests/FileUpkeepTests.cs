@@ -14,7 +14,8 @@ public sealed class FileUpkeepTests : IDisposable
     public FileUpkeepTests()
     {
         var noon = _room.Today.At(new LocalTime(12, 0)).InUtc().ToInstant();
-        _upkeep = new FileUpkeep(_room.Ledger, new ZonedClock(new FakeClock(noon), DateTimeZone.Utc, CalendarSystem.Iso));
+        _upkeep = new FileUpkeep(_room.Ledger,
+            new ZonedClock(new FakeClock(noon), DateTimeZone.Utc, CalendarSystem.Iso));
     }
 
     [Fact]
@@ -38,7 +39,8 @@ public sealed class FileUpkeepTests : IDisposable
 
         Assert.True(_upkeep.Export(folder, false, new Told(_progress), default).IsDone);
         Assert.Equal(1, _progress[^1]);
-        Assert.Contains("exists already", _upkeep.Export(folder, false, new Told(_progress), default).Sentences[0], StringComparison.Ordinal);
+        Assert.Contains("exists already", _upkeep.Export(folder, false, new Told(_progress), default).Sentences[0],
+            StringComparison.Ordinal);
         Assert.True(_upkeep.Export(folder, true, new Told(_progress), default).IsDone);
     }
 
@@ -54,9 +56,11 @@ public sealed class FileUpkeepTests : IDisposable
     public void A_file_is_tried_then_recorded_then_known_and_a_bad_one_is_listed_row_by_row()
     {
         var file = _room.Write("counts.csv", "date,item,found,reason\n2026-03-14,practice,90,bent sheets\n");
-        Assert.StartsWith("1 entry would be recorded", Import(file, isDry: true).Sentences[0], StringComparison.Ordinal);
+        Assert.StartsWith("1 entry would be recorded", Import(file, isDry: true).Sentences[0],
+            StringComparison.Ordinal);
         Assert.StartsWith("1 entry recorded", Import(file, isDry: false).Sentences[0], StringComparison.Ordinal);
-        Assert.StartsWith("0 entries recorded, 1 already there", Import(file, isDry: false).Sentences[0], StringComparison.Ordinal);
+        Assert.StartsWith("0 entries recorded, 1 already there", Import(file, isDry: false).Sentences[0],
+            StringComparison.Ordinal);
 
         var bad = _room.Write("bad.csv", "date,item,found,reason\nsoon,practice,90,x\n2026-03-14,nothing,1,x\n");
         var report = Import(bad, isDry: false);
@@ -68,19 +72,24 @@ public sealed class FileUpkeepTests : IDisposable
     [Fact]
     public void What_cannot_be_read_is_said_in_a_sentence()
     {
-        Assert.Contains("there is no folder", _upkeep.Import(_room.PathOf("none"), null, false, new Told(_progress), default).Sentences[0],
+        Assert.Contains("there is no folder",
+            _upkeep.Import(_room.PathOf("none"), null, false, new Told(_progress), default).Sentences[0],
             StringComparison.Ordinal);
-        Assert.Contains("to be reminded of written to", _upkeep.WriteCalendar(_room.PathOf("dates.ics")).Sentences[0], StringComparison.Ordinal);
+        Assert.Contains("to be reminded of written to", _upkeep.WriteCalendar(_room.PathOf("dates.ics")).Sentences[0],
+            StringComparison.Ordinal);
         Assert.StartsWith("BEGIN:VCALENDAR", File.ReadAllText(_room.PathOf("dates.ics")), StringComparison.Ordinal);
         var note = _room.Write("note.txt", "mine");
         Assert.Equal([$"{note} is not a calendar; name another file."], _upkeep.WriteCalendar(note).Sentences);
-        Assert.Equal([$"{_room.Ledger} is the ledger itself; name another file."], _upkeep.WriteCalendar(_room.Ledger).Sentences);
-        Assert.Equal([$"{_room.Ledger} is the ledger itself; name another file."], _upkeep.BackUp(_room.Ledger).Sentences);
+        Assert.Equal([$"{_room.Ledger} is the ledger itself; name another file."],
+            _upkeep.WriteCalendar(_room.Ledger).Sentences);
+        Assert.Equal([$"{_room.Ledger} is the ledger itself; name another file."],
+            _upkeep.BackUp(_room.Ledger).Sentences);
     }
 
     public void Dispose() => _room.Dispose();
 
-    private UpkeepReport Import(string path, bool isDry) => _upkeep.Import(path, "counts", isDry, new Told(_progress), default);
+    private UpkeepReport Import(string path, bool isDry) =>
+        _upkeep.Import(path, "counts", isDry, new Told(_progress), default);
 
     private sealed class Told(List<double> told) : IProgress<double>
     {

@@ -12,8 +12,8 @@ public class HolderCommandTests
         room.Do("record", "exposure", "E05-1", "--group", "N-1", "--subject", "mill at noon");
         Assert.Matches(@"\n  fen80 N-1 +0 sheets +-> +1 sheet\n", room.Do("record", "unload", "E05-1"));
         var session = room.Run(
-            "record", "session", "S23", "--process", "film", "--sheets", "1 fen80 N-1 from exposed N-1", "1 fen80 dummy",
-            "1 fen80 N reject loaded backwards from E01-1: turned");
+            "record", "session", "S23", "--process", "film", "--sheets", "1 fen80 N-1 from exposed N-1",
+            "1 fen80 dummy", "1 fen80 N reject loaded backwards from E01-1: turned");
         Assert.Equal(0, session.Status);
         Assert.Contains("take off its paper label", session.Error, StringComparison.Ordinal);
 
@@ -24,7 +24,8 @@ public class HolderCommandTests
         Assert.Contains("mill at noon", room.Do("show", "sheet", negative), StringComparison.Ordinal);
         room.Do("record", "keeper", negative);
         Assert.Equal("keeper", room.Run("show", "sheet", negative, "--json").Json.GetProperty("fate").GetString());
-        Assert.Equal("loaded backwards", room.Run("show", "sheet", "E01-1", "--json").Json.GetProperty("cause").GetString());
+        Assert.Equal("loaded backwards",
+            room.Run("show", "sheet", "E01-1", "--json").Json.GetProperty("cause").GetString());
         Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
     }
 
@@ -45,8 +46,10 @@ public class HolderCommandTests
     public void A_plain_number_of_what_a_holder_holds_is_sheets()
     {
         using var room = Darkroom.WithDemoYear();
-        Assert.Contains("counted E08: 0 sheets", room.Do("record", "count", "E08", "0", "--reason", "lost"), StringComparison.Ordinal);
-        Assert.Contains("discarded 1 sheet of E01-1", room.Do("record", "discard", "E01-1", "1", "--reason", "fogged"), StringComparison.Ordinal);
+        Assert.Contains("counted E08: 0 sheets", room.Do("record", "count", "E08", "0", "--reason", "lost"),
+            StringComparison.Ordinal);
+        Assert.Contains("discarded 1 sheet of E01-1", room.Do("record", "discard", "E01-1", "1", "--reason", "fogged"),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -72,14 +75,16 @@ public class HolderCommandTests
         room.Do("record", "exposure-index", "fen80/7", "64");
         var box = room.Run("show", "item", "fen80", "--json").Json.GetProperty("containers")[1];
         Assert.Equal(("shelf", "2026-03-16", 64), (
-            box.GetProperty("storage").GetString(), box.GetProperty("opensFrom").GetString(), box.GetProperty("exposureIndex").GetInt32()));
+            box.GetProperty("storage").GetString(), box.GetProperty("opensFrom").GetString(),
+            box.GetProperty("exposureIndex").GetInt32()));
     }
 
     [Fact]
     public void A_format_of_ones_own_has_an_area_in_either_unit_and_serves_items_and_holders()
     {
         using var room = Darkroom.WithDemoYear();
-        Assert.Matches(@"a roll of 120 +80 sq in +-> +76 sq in", room.Do("record", "format", "120", "--area", "490.3216 cm2"));
+        Assert.Matches(@"a roll of 120 +80 sq in +-> +76 sq in",
+            room.Do("record", "format", "120", "--area", "490.3216 cm2"));
         room.Do("record", "format", "postcard", "--area", "134.75 cm2");
         room.Do("record", "item", "card", "--kind", "film", "--format", "postcard", "--pack", "25");
         room.Do("record", "holder", "P01", "--format", "Postcard");
@@ -88,9 +93,12 @@ public class HolderCommandTests
         var shown = room.Run("show", "formats", "--json").Json.GetProperty("formats").EnumerateArray()
             .Single(format => format.GetProperty("format").GetString() == "120");
         Assert.Equal((76m, "roll", true), (
-            shown.GetProperty("areaSqIn").GetDecimal(), shown.GetProperty("unit").GetString(), shown.GetProperty("isOwn").GetBoolean()));
-        Refused(room, "120 is counted in rolls", "import", "formats", room.Write("formats.csv", "format,area,unit\n120,80 sqin,sheet\n"));
-        Assert.Equal(2, room.Run("record", "item", "other", "--kind", "film", "--format", "letter", "--pack", "25").Status);
+            shown.GetProperty("areaSqIn").GetDecimal(), shown.GetProperty("unit").GetString(),
+            shown.GetProperty("isOwn").GetBoolean()));
+        Refused(room, "120 is counted in rolls", "import", "formats",
+            room.Write("formats.csv", "format,area,unit\n120,80 sqin,sheet\n"));
+        Assert.Equal(2, room.Run("record", "item", "other", "--kind", "film", "--format", "letter",
+            "--pack", "25").Status);
         Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
     }
 

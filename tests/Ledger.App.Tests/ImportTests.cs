@@ -56,7 +56,8 @@ public class ImportTests
         using var room = new Darkroom();
         var lines = room.Do("import", "Clearing-Tests", "--template").Split("\r\n");
         Assert.Equal(
-            ["date,bath,film,seconds,fresh,sheets,from,note,before,anyway,reference", "2026-03-15,F4,fen80,55,no,1,fen80/3,,,no,", ""], lines);
+            ["date,bath,film,seconds,fresh,sheets,from,note,before,anyway,reference",
+                "2026-03-15,F4,fen80,55,no,1,fen80/3,,,no,", ""], lines);
         Assert.False(File.Exists(room.Ledger));
         Assert.Contains("one kind of file", room.Run("import", "all", "--template").Error, StringComparison.Ordinal);
         Assert.Contains("name the file", room.Run("import", "items").Error, StringComparison.Ordinal);
@@ -67,7 +68,8 @@ public class ImportTests
     {
         using var room = new Darkroom();
         var ran = room.Run("import", "all", SampleData.Folder, "--dry-run");
-        Assert.Contains("note: storage_moves.csv, line 2: fen80/2 comes out of the cold: ", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("note: storage_moves.csv, line 2: fen80/2 comes out of the cold: ",
+            ran.Error, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -75,7 +77,8 @@ public class ImportTests
     {
         using var room = new Darkroom();
         room.Do("import", "items", room.Write("items.csv", Items));
-        var file = room.Write("deliveries.csv", "date,item,packs,price\n2025-03-01,fen80,1,155\n2026-03-16,fen80,1,155\n");
+        var file = room.Write("deliveries.csv",
+            "date,item,packs,price\n2025-03-01,fen80,1,155\n2026-03-16,fen80,1,155\n");
         var ran = room.Run("import", "deliveries", file);
         Assert.Equal(3, ran.Status);
         Assert.Contains($"{file}, line 3: 2026-03-16 is later than today", ran.Error, StringComparison.Ordinal);
@@ -120,7 +123,9 @@ public class ImportTests
         Assert.Contains("holidays.csv is not a file that can be imported", ran.Error, StringComparison.Ordinal);
     }
 
-    /// <summary>What the rules refuse is not kept back until all rows can be read: a user mends a file in one go.</summary>
+    /// <summary>
+    /// What the rules refuse is not kept back until all rows can be read: a user mends a file in one go.
+    /// </summary>
     [Fact]
     public void Rows_that_cannot_be_read_and_rows_that_are_refused_are_listed_in_one_run()
     {
@@ -141,11 +146,14 @@ public class ImportTests
         Assert.StartsWith($"{file}, line 4, packs: found", lines[2], StringComparison.Ordinal);
         Assert.StartsWith($"{file}, line 5: 2026-04-01 is later than today", lines[3], StringComparison.Ordinal);
         Assert.StartsWith(
-            "nothing was written: 3 rows must be mended first: 1 cannot be read, 2 are refused, ", string.Join(' ', lines[4..]), StringComparison.Ordinal);
+            "nothing was written: 3 rows must be mended first: 1 cannot be read, 2 are refused, ",
+            string.Join(' ', lines[4..]), StringComparison.Ordinal);
         Assert.Equal(1, room.Run("check", "--json").Json.GetProperty("entries").GetInt32());
     }
 
-    /// <summary>Where a whole file is missing, everything would be refused for that; only the file is told then.</summary>
+    /// <summary>
+    /// Where a whole file is missing, everything would be refused for that; only the file is told then.
+    /// </summary>
     [Fact]
     public void What_only_lacks_a_file_that_cannot_be_read_is_not_listed()
     {
@@ -170,7 +178,8 @@ public class ImportTests
         Assert.True(ran.Status == 0, ran.Error);
         Assert.Contains("is an export: its journal.jsonl holds all that was said", ran.Error, StringComparison.Ordinal);
         Assert.Equal(demo.Do("show", "costs", "--json"), room.Do("show", "costs", "--json"));
-        Assert.StartsWith("0 entries added, ", room.Do("import", "all", room.PathOf("export")), StringComparison.Ordinal);
+        Assert.StartsWith("0 entries added, ", room.Do("import", "all", room.PathOf("export")),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -188,7 +197,8 @@ public class ImportTests
         void Refused(string what, string folder, string sentence)
         {
             var ran = room.Run("import", "all", folder);
-            Assert.True(ran.Status == 3 && ran.Error.ReplaceLineEndings(" ").Contains(sentence, StringComparison.Ordinal), $"{what}: {ran.Error}");
+            Assert.True(ran.Status == 3 && ran.Error.ReplaceLineEndings(" ").Contains(sentence,
+                StringComparison.Ordinal), $"{what}: {ran.Error}");
         }
     }
 }

@@ -14,7 +14,8 @@ public class LedgerLocationTests
         Assert.Equal(0, room.RunAnywhere("record", "setting", "currency", "EUR").Status);
         Assert.True(File.Exists(room.PathOf("named.db")));
 
-        Assert.Equal(0, room.RunAnywhere("record", "setting", "currency", "EUR", "--file", room.PathOf("option.db")).Status);
+        Assert.Equal(0, room.RunAnywhere("record", "setting", "currency", "EUR", "--file",
+            room.PathOf("option.db")).Status);
         Assert.True(File.Exists(room.PathOf("option.db")));
     }
 
@@ -42,9 +43,11 @@ public class LedgerLocationTests
 
     [Fact]
     public void A_relative_XDG_folder_counts_as_unset() =>
-        Assert.Equal(LedgerLocation.Of(null, _ => null), LedgerLocation.Of(null, name => name == "XDG_DATA_HOME" ? "data" : null));
+        Assert.Equal(LedgerLocation.Of(null, _ => null),
+            LedgerLocation.Of(null, name => name == "XDG_DATA_HOME" ? "data" : null));
 
     [Fact]
     public void The_data_folder_is_the_users_own() =>
-        Assert.EndsWith(Path.Combine("trayledger", "ledger.db"), LedgerLocation.Of(null, _ => null), StringComparison.Ordinal);
+        Assert.EndsWith(Path.Combine("trayledger", "ledger.db"), LedgerLocation.Of(null, _ => null),
+            StringComparison.Ordinal);
 }

@@ -9,8 +9,8 @@ public sealed partial class ManualTests
 {
     private static readonly string[] _sections =
     [
-        "NAME", "SYNOPSIS", "DESCRIPTION", "OPTIONS", "COMMANDS", "CSV FILES", "DATA", "EXIT STATUS", "ENVIRONMENT", "FILES",
-        "EXAMPLES", "CAUTIONS",
+        "NAME", "SYNOPSIS", "DESCRIPTION", "OPTIONS", "COMMANDS", "CSV FILES", "DATA", "EXIT STATUS",
+        "ENVIRONMENT", "FILES", "EXAMPLES", "CAUTIONS",
     ];
 
     private static IReadOnlyList<string> Lines
@@ -26,7 +26,8 @@ public sealed partial class ManualTests
     public void It_names_every_command_and_option_and_uses_no_macro_but_those_of_man()
     {
         var lines = Lines;
-        foreach (var heading in new[] { "trayledger record session <SESSION>", "trayledger show today", "trayledger backup <FILE>" })
+        foreach (var heading in new[] { "trayledger record session <SESSION>", "trayledger show today",
+            "trayledger backup <FILE>" })
             Assert.Contains($".SS \"{heading}\"", lines);
         Assert.Contains(".B \\-\\-as\\-of <DATE>", lines);
         var macros = lines.Where(line => line is ['.', ..]).Select(line => line[1..].Split(' ')[0]).Distinct();
@@ -36,7 +37,8 @@ public sealed partial class ManualTests
 
     [Fact]
     public void Its_sections_stand_in_the_order_that_pages_have() => Assert.Equal(
-        _sections, Lines.Where(line => line.StartsWith(".SH ", StringComparison.Ordinal)).Select(line => line[4..].Trim('"')));
+        _sections,
+        Lines.Where(line => line.StartsWith(".SH ", StringComparison.Ordinal)).Select(line => line[4..].Trim('"')));
 
     /// <summary>mandoc(1), -T lint: errors, warnings and remarks about style alike.</summary>
     [Fact]
@@ -50,7 +52,9 @@ public sealed partial class ManualTests
         Assert.Equal("", checkedPage.Output + checkedPage.Errors);
     }
 
-    /// <summary>What is broken in the page's source, because lines there may not be long, is one line in the page.</summary>
+    /// <summary>
+    /// What is broken in the page's source, because lines there may not be long, is one line in the page.
+    /// </summary>
     [Fact]
     public void A_long_example_is_one_line_to_be_copied()
     {
@@ -58,9 +62,11 @@ public sealed partial class ManualTests
             Assert.Skip("there is no mandoc here");
         using var room = new Darkroom();
         var page = room.Write("trayledger.1", string.Join('\n', Lines));
-        var shown = Overstrike().Replace(Executables.Run("mandoc", ["-T", "ascii", "-O", "width=200", page]).Output, "");
+        var shown = Overstrike().Replace(Executables.Run("mandoc", ["-T", "ascii", "-O", "width=200", page]).Output,
+            "");
         Assert.Contains(ManualExamples.All, example => example.Line.Length > 80);
-        Assert.All(ManualExamples.All, example => Assert.Contains($" {example.Line}\n", shown, StringComparison.Ordinal));
+        Assert.All(ManualExamples.All,
+            example => Assert.Contains($" {example.Line}\n", shown, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -69,13 +75,15 @@ public sealed partial class ManualTests
         using var room = Darkroom.WithDemoYear();
         room.Do("export", room.PathOf("out"));
         var section = Section("DATA");
-        foreach (var view in Directory.EnumerateFiles(room.PathOf("out/readable"), "*.csv").Select(file => Path.GetFileNameWithoutExtension(file)!))
+        foreach (var view in Directory.EnumerateFiles(room.PathOf("out/readable"), "*.csv")
+            .Select(file => Path.GetFileNameWithoutExtension(file)!))
             if (view != "code-book")
             {
                 var own = section.SkipWhile(line => line != $".SS \"{view}\"").Skip(1)
                     .TakeWhile(line => !line.StartsWith(".SS", StringComparison.Ordinal)).ToList();
                 var columns = File.ReadLines(room.PathOf($"out/readable/{view}.csv")).First().Split(',');
-                Assert.Equal(columns, own.Where(line => line.StartsWith(".B ", StringComparison.Ordinal)).Select(line => line[3..]));
+                Assert.Equal(columns,
+                    own.Where(line => line.StartsWith(".B ", StringComparison.Ordinal)).Select(line => line[3..]));
             }
     }
 
@@ -85,7 +93,8 @@ public sealed partial class ManualTests
         var known = typeof(ExitStatus).GetFields(BindingFlags.Static | BindingFlags.Public)
             .Select(field => $"{field.GetRawConstantValue()}");
         var section = Section("EXIT STATUS");
-        Assert.All(known, status => Assert.Contains(section, line => line.StartsWith($".B {status}", StringComparison.Ordinal)));
+        Assert.All(known,
+            status => Assert.Contains(section, line => line.StartsWith($".B {status}", StringComparison.Ordinal)));
     }
 
     /// <summary>The names are looked for in the source, so that none can be read and not be told.</summary>
@@ -94,7 +103,8 @@ public sealed partial class ManualTests
     {
         var source = Path.Combine(NativeBinary.Root, "src");
         var read = Directory.EnumerateFiles(source, "*.cs", SearchOption.AllDirectories)
-            .Where(file => !file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal))
+            .Where(file => !file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}",
+                StringComparison.Ordinal))
             .SelectMany(file => Variable().Matches(File.ReadAllText(file)).Select(found => found.Groups["name"].Value))
             .Distinct().ToList();
         Assert.Contains("TRAYLEDGER_FILE", read);
@@ -161,7 +171,8 @@ public sealed partial class ManualTests
         _ => word,
     };
 
-    [GeneratedRegex("""(?<=[vV]ariable\(|const string \w*Variable = |_localeVariables = \[[^\]]*)"(?<name>[A-Z_]+)(?=")""")]
+    [GeneratedRegex(
+        """(?<=[vV]ariable\(|const string \w*Variable = |_localeVariables = \[[^\]]*)"(?<name>[A-Z_]+)(?=")""")]
     private static partial Regex Variable();
 
     [GeneratedRegex("\\w?\b|.\b")]

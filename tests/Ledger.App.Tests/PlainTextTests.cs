@@ -7,12 +7,13 @@ public class PlainTextTests
     [
         "show today", "show shelf", "show baths", "show sessions", "show costs", "show journal",
         "show item syrup", "show item fen80", "show bath F4", "show holders", "show sheet E07-2",
-        "show forgotten", "record load --help", "record exposure --help", "record unload --help", "record holder --help",
-        "record cleaning --help", "record service --help", "record storage --help", "record exposure-index --help", "record keeper --help",
-        "show bath F1", "--help", "show --help", "show costs --help", "record --help", "record item --help", "record session --help",
-        "record process --help", "record setting --help", "import --help", "export --help", "check --help", "backup --help", "demo --help",
-        "record delivery --help", "record bath --help", "record discard --help", "record count --help",
-        "record undo --help", "record opening --help",
+        "show forgotten", "record load --help", "record exposure --help", "record unload --help",
+        "record holder --help", "record cleaning --help", "record service --help", "record storage --help",
+        "record exposure-index --help", "record keeper --help", "show bath F1", "--help", "show --help",
+        "show costs --help", "record --help", "record item --help", "record session --help", "record process --help",
+        "record setting --help", "import --help", "export --help", "check --help", "backup --help",
+        "demo --help", "record delivery --help", "record bath --help", "record discard --help",
+        "record count --help", "record undo --help", "record opening --help",
     ];
 
     [Theory]
@@ -21,8 +22,10 @@ public class PlainTextTests
     {
         using var room = Darkroom.WithDemoYear();
         var text = room.Do(line.Split(' '));
-        Assert.DoesNotContain(text, c => c is '\e' or (>= '\u2500' and <= '\u25FF') || (char.IsControl(c) && c != '\n'));
-        Assert.All(text.Split('\n'), written => Assert.True(written.Length <= 80, $"{written.Length} columns: {written}"));
+        Assert.DoesNotContain(text,
+            c => c is '\e' or (>= '\u2500' and <= '\u25FF') || (char.IsControl(c) && c != '\n'));
+        Assert.All(text.Split('\n'),
+            written => Assert.True(written.Length <= 80, $"{written.Length} columns: {written}"));
     }
 
     [Theory]

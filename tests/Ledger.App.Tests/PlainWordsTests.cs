@@ -46,12 +46,14 @@ public sealed class PlainWordsTests
 internal static class CommandLine
 {
     /// <summary>The words of a line; what stands between quotes is one.</summary>
-    public static IEnumerable<string> Words(string line) => System.CommandLine.Parsing.CommandLineParser.SplitCommandLine(line);
+    public static IEnumerable<string> Words(string line) =>
+        System.CommandLine.Parsing.CommandLineParser.SplitCommandLine(line);
 
     /// <summary>The whole tree.</summary>
     public static RootCommand Root(Darkroom room) => Program.Commands(new Workbench(new()
     {
-        Out = TextWriter.Null, Error = TextWriter.Null, In = () => Stream.Null, Clock = room.Clock, Variable = _ => null,
+        Out = TextWriter.Null, Error = TextWriter.Null, In = () => Stream.Null, Clock = room.Clock,
+        Variable = _ => null,
     }));
 
     /// <summary>The paths of all commands, the root's own among them.</summary>

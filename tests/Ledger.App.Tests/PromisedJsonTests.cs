@@ -8,7 +8,9 @@ public class PromisedJsonTests
     private const string Money = "money", Quantity = "quantity", Date = "date";
     private const string Text = "text", Number = "number", Flag = "flag", Counts = "counts";
 
-    /// <summary>A command, below which array of its document, and what stands there; a line that begins with blanks goes on.</summary>
+    /// <summary>
+    /// A command, below which array of its document, and what stands there; a line that begins with blanks goes on.
+    /// </summary>
     private const string Promised = """
         show today | asOf:date
         show today / notices | kind:text severity:text about:text text:text reason:text by:date?
@@ -80,7 +82,8 @@ public class PromisedJsonTests
         """;
 
     public static TheoryData<string, string, string> Documents =>
-        [.. Promised.Replace("\n   ", "", StringComparison.Ordinal).Split('\n').Select(line => line.Split('|', StringSplitOptions.TrimEntries)).Select(parts =>
+        [.. Promised.Replace("\n   ", "", StringComparison.Ordinal).Split('\n')
+            .Select(line => line.Split('|', StringSplitOptions.TrimEntries)).Select(parts =>
         {
             var (where, fields) = (parts[0].Split(" / "), parts[1]);
             return (where[0], where.Length > 1 ? where[1] : "", fields);
@@ -135,7 +138,8 @@ public class PromisedJsonTests
             case Money: Check(value, "amount", Text); Check(value, "currency", Text); break;
             case Quantity: Check(value, "value", Number); Check(value, "unit", Text); break;
             case Date: Assert.Matches(@"^\d{4}-\d\d-\d\d$", value.GetString()); break;
-            case Counts: Assert.All(value.EnumerateObject(), count => Assert.Equal(JsonValueKind.Number, count.Value.ValueKind)); break;
+            case Counts: Assert.All(value.EnumerateObject(),
+                count => Assert.Equal(JsonValueKind.Number, count.Value.ValueKind)); break;
             case Text: Assert.Equal(JsonValueKind.String, value.ValueKind); break;
             case Number: Assert.Equal(JsonValueKind.Number, value.ValueKind); break;
             case Flag: Assert.True(value.ValueKind is JsonValueKind.True or JsonValueKind.False); break;

@@ -18,11 +18,13 @@ public class ReadingsAgreeTests
         foreach (var shown in new[] { room.Do("show", "shelf"), room.Do("show", "item", "fen80") })
             Assert.Matches($"fen80/6 +{Regex.Escape(number)} +{Regex.Escape(place)} +EI 64", shown);
 
-        Assert.Contains($"emulsion {number}, from fen80/6, EI 64", Regex.Replace(room.Do("show", "holders"), "\\s+", " "), StringComparison.Ordinal);
+        Assert.Contains($"emulsion {number}, from fen80/6, EI 64",
+            Regex.Replace(room.Do("show", "holders"), "\\s+", " "), StringComparison.Ordinal);
         var side = room.Run("show", "holders", "--json").Json.GetProperty("holders").EnumerateArray()
             .SelectMany(holder => holder.GetProperty("sides").EnumerateArray())
             .First(one => one.GetProperty("box").GetString() == "fen80/6");
-        Assert.Equal((number, 64), (side.GetProperty("batch").GetString(), side.GetProperty("exposureIndex").GetInt32()));
+        Assert.Equal((number, 64),
+            (side.GetProperty("batch").GetString(), side.GetProperty("exposureIndex").GetInt32()));
     }
 
     /// <summary>The yen has no minor unit (ISO 4217).</summary>
@@ -32,9 +34,11 @@ public class ReadingsAgreeTests
         using var room = Darkroom.WithEmptyLedger();
         room.Do("record", "setting", "currency", "JPY");
         room.Do("record", "item", "pan", "--kind", "film", "--format", "4x5", "--pack", "25", "--name", "Invented pan");
-        Assert.Contains("for 9800", room.Do("record", "delivery", "pan", "2", "--price", "4900"), StringComparison.Ordinal);
+        Assert.Contains("for 9800", room.Do("record", "delivery", "pan", "2", "--price", "4900"),
+            StringComparison.Ordinal);
         foreach (var shown in new[]
-            { room.Do("show", "shelf"), room.Do("show", "item", "pan"), room.Do("show", "costs"), room.Do("show", "prices") })
+            { room.Do("show", "shelf"), room.Do("show", "item", "pan"), room.Do("show", "costs"),
+                room.Do("show", "prices") })
         {
             Assert.Contains("9800", shown, StringComparison.Ordinal);
             Assert.DoesNotContain("9800.0", shown, StringComparison.Ordinal);
@@ -46,7 +50,8 @@ public class ReadingsAgreeTests
     {
         using var room = Darkroom.WithDemoYear();
         var baths = room.Run("show", "baths", "--json").Json.GetProperty("baths").EnumerateArray();
-        var mixed = baths.Single(bath => bath.GetProperty("bath").GetString() == "F4").GetProperty("mixedOn").GetString()!;
+        var mixed = baths.Single(bath => bath.GetProperty("bath").GetString() == "F4").GetProperty("mixedOn")
+            .GetString()!;
         var before = room.Run("record", "clearing-test", "F4", "fen80", "45", "--fresh", "--date", mixed, "--dry-run");
         Assert.Equal(0, before.Status);
         Assert.DoesNotContain("had gone through bath F4", before.Error, StringComparison.Ordinal);

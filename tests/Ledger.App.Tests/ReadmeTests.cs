@@ -25,11 +25,15 @@ public sealed class ReadmeTests
         using var room = Darkroom.WithDemoYear();
         Directory.CreateDirectory(room.PathOf("my-notes"));
         File.WriteAllText(room.PathOf("my-notes/counts.csv"), "date,item,found,reason\n2026-01-24,gloves,80,counted\n");
-        var lines = Readme.Blocks("One native binary").SelectMany(block => block).Where(line => line.StartsWith("trayledger ", StringComparison.Ordinal));
-        Assert.All(lines, line => room.Do([.. Words(line).Select(word => word == "my-notes/" ? room.PathOf("my-notes") : word)]));
+        var lines = Readme.Blocks("One native binary").SelectMany(block => block)
+            .Where(line => line.StartsWith("trayledger ", StringComparison.Ordinal));
+        Assert.All(lines,
+            line => room.Do([.. Words(line).Select(word => word == "my-notes/" ? room.PathOf("my-notes") : word)]));
     }
 
-    /// <summary>The words behind the program's name, as a shell takes them apart; what is behind a # is a remark.</summary>
+    /// <summary>
+    /// The words behind the program's name, as a shell takes them apart; what is behind a # is a remark.
+    /// </summary>
     private static IEnumerable<string> Words(string line)
     {
         var parts = line.Split('"');
@@ -38,7 +42,8 @@ public sealed class ReadmeTests
             if (i % 2 == 1)
                 yield return parts[i];
             else
-                foreach (var word in parts[i].Split('#')[0].Split(' ', StringSplitOptions.RemoveEmptyEntries).Skip(i == 0 ? 1 : 0))
+                foreach (var word in parts[i].Split('#')[0].Split(' ', StringSplitOptions.RemoveEmptyEntries)
+                    .Skip(i == 0 ? 1 : 0))
                     yield return word;
             if (i % 2 == 0 && parts[i].Contains('#', StringComparison.Ordinal))
                 yield break;

@@ -2,7 +2,8 @@ namespace Ledger.App.Tests;
 
 public class RecordTests
 {
-    private static readonly string[] _pour = ["record", "session", "S23", "--process", "film", "--sheets", "4 fen80 N keeper 80ml", "--anyway"];
+    private static readonly string[] _pour = ["record", "session", "S23", "--process", "film",
+        "--sheets", "4 fen80 N keeper 80ml", "--anyway"];
 
     /// <summary>The number of the first entry after the demo year's.</summary>
     private static readonly int _next = DemoYear.Read(DemoYear.LastDay).Count + 1;
@@ -12,10 +13,11 @@ public class RecordTests
     {
         using var room = Darkroom.WithDemoYear();
         var ran = room.Run(
-            "record", "session", "S23", "--process", "film", "--sheets", "3 fen80 N keeper 25ml", "1 fen80 N-1 reject: dust: a lot",
-            "--anyway");
+            "record", "session", "S23", "--process", "film", "--sheets", "3 fen80 N keeper 25ml",
+            "1 fen80 N-1 reject: dust: a lot", "--anyway");
         Assert.Equal(0, ran.Status);
-        Assert.StartsWith($"entry {_next}: session S23: 4 fen80, 320 sq in through F4\n", ran.Out, StringComparison.Ordinal);
+        Assert.StartsWith($"entry {_next}: session S23: 4 fen80, 320 sq in through F4\n", ran.Out,
+            StringComparison.Ordinal);
         Assert.Matches(@"\n  syrup/5 +64 ml +-> +39 ml\n", ran.Out);
         Assert.Matches(@"\n  fen80/6 +24 sheets +-> +20 sheets\n", ran.Out);
         Assert.Matches(@"\n  F4 +1600 sq in of 3000 sq in +-> +1920 sq in of 3000 sq in\n", ran.Out);
@@ -49,12 +51,14 @@ public class RecordTests
     {
         using var room = Darkroom.WithDemoYear();
         var before = room.Do("show", "shelf", "--json");
-        var dry = room.Run(["record", "session", "S23", "--process", "film", "--sheets", "4 fen80 N", "--anyway", "--dry-run"]);
+        var dry = room.Run(["record", "session", "S23", "--process", "film", "--sheets", "4 fen80 N",
+            "--anyway", "--dry-run"]);
         Assert.Equal(0, dry.Status);
         Assert.Contains("nothing was written", dry.Error, StringComparison.Ordinal);
         Assert.Equal(before, room.Do("show", "shelf", "--json"));
         var real = room.Do("record", "session", "S23", "--process", "film", "--sheets", "4 fen80 N", "--anyway");
-        Assert.Equal(dry.Out[dry.Out.IndexOf(':', StringComparison.Ordinal)..], real[real.IndexOf(':', StringComparison.Ordinal)..]);
+        Assert.Equal(dry.Out[dry.Out.IndexOf(':', StringComparison.Ordinal)..],
+            real[real.IndexOf(':', StringComparison.Ordinal)..]);
     }
 
     [Fact]
@@ -89,7 +93,8 @@ public class RecordTests
         room.Do(delivery);
         var again = room.Run(delivery);
         Assert.Equal((0, ""), (again.Status, again.Out));
-        Assert.Contains($"entry {_next} stands in the journal under this reference already", again.Error, StringComparison.Ordinal);
+        Assert.Contains($"entry {_next} stands in the journal under this reference already",
+            again.Error, StringComparison.Ordinal);
         Assert.Equal(_next, room.Run("check", "--json").Json.GetProperty("entries").GetInt32());
     }
 
@@ -127,7 +132,8 @@ public class RecordTests
         room.Do("record", "item", "tarnfix", "--capacity", "1234", "--basis", "strict");
         room.Do("record", "item", "tarnfix", "--lead-time-days", "30");
         Assert.Contains("1234 sq in per litre (strict)", room.Do("show", "item", "tarnfix"), StringComparison.Ordinal);
-        Assert.Contains("needs its basis", room.Run("record", "item", "tarnfix", "--capacity", "999").Error, StringComparison.Ordinal);
+        Assert.Contains("needs its basis", room.Run("record", "item", "tarnfix", "--capacity", "999").Error,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -159,14 +165,16 @@ public class RecordTests
         var mixed = room.Do("record", "bath", "X1", "tarnfix", "1.5l", "--amount", "0.3l", "--dry-run");
         Assert.Contains("300 ml of tarnfix for 1500 ml", mixed, StringComparison.Ordinal);
         room.Do("record", "setting", "liquids", "floz");
-        Assert.Contains("0.85 fl oz", room.Do("record", "count", "syrup", "0.85floz", "--reason", "spilt"), StringComparison.Ordinal);
+        Assert.Contains("0.85 fl oz", room.Do("record", "count", "syrup", "0.85floz", "--reason", "spilt"),
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void The_developer_may_be_said_batch_by_batch()
     {
         using var room = Darkroom.WithDemoYear();
-        string[] sheets = ["record", "session", "S23", "--process", "film", "--sheets", "4 fen80 N", "2 fen80 N-1", "--anyway"];
+        string[] sheets = ["record", "session", "S23", "--process", "film", "--sheets", "4 fen80 N",
+            "2 fen80 N-1", "--anyway"];
         Assert.Matches(@"syrup/5 +64 ml +-> +14 ml", room.Do([.. sheets, "--developer", "25", "25", "--dry-run"]));
         Assert.Equal(2, room.Run([.. sheets, "--developer", "25", "25", "10"]).Status);
         Assert.Equal(2, room.Run([

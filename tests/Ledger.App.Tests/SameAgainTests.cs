@@ -8,15 +8,17 @@ public sealed class SameAgainTests
     {
         using var room = Darkroom.WithDemoYear();
         room.Do(
-            "record", "session", "S90", "--process", "film", "--bath", "F4", "--anyway", "--sheets", "2 fen80 N-1 5ml", "--sheets", "1 fen80 N-1 reject",
-            "--sheets", "2 fen80 N-1 7ml");
+            "record", "session", "S90", "--process", "film", "--bath", "F4", "--anyway", "--sheets",
+            "2 fen80 N-1 5ml", "--sheets", "1 fen80 N-1 reject", "--sheets", "2 fen80 N-1 7ml");
         var again = room.Do("record", "session", "S91", "--same-again", "--anyway", "--dry-run", "--json");
         Assert.Contains("session S91: 5 fen80", again, StringComparison.Ordinal);
         room.Do("record", "session", "S91", "--same-again", "--anyway");
         room.Do("export", room.PathOf("out"));
-        var rows = File.ReadAllLines(Path.Combine(room.PathOf("out"), "journal.jsonl")).Single(row => row.Contains("\"S91\"", StringComparison.Ordinal));
+        var rows = File.ReadAllLines(Path.Combine(room.PathOf("out"), "journal.jsonl"))
+            .Single(row => row.Contains("\"S91\"", StringComparison.Ordinal));
         Assert.Contains("\"bath\":\"F4\"", rows, StringComparison.Ordinal);
-        Assert.Equal(["5", "7"], System.Text.RegularExpressions.Regex.Matches(rows, "developerMl\":\"?([0-9.]+)").Select(match => match.Groups[1].Value));
+        Assert.Equal(["5", "7"], System.Text.RegularExpressions.Regex.Matches(rows, "developerMl\":\"?([0-9.]+)")
+            .Select(match => match.Groups[1].Value));
     }
 
     [Fact]
@@ -33,6 +35,7 @@ public sealed class SameAgainTests
     public void Without_a_session_there_is_nothing_to_repeat()
     {
         using var room = Darkroom.WithEmptyLedger();
-        Assert.Contains("no session was held yet", room.Run("record", "session", "S1", "--same-again").Error, StringComparison.Ordinal);
+        Assert.Contains("no session was held yet", room.Run("record", "session", "S1", "--same-again").Error,
+            StringComparison.Ordinal);
     }
 }

@@ -1,11 +1,14 @@
 namespace Ledger.App.Tests;
 
-/// <summary>What is likely a slip is asked about by commands and files alike, and what cannot be judged is said to be so.</summary>
+/// <summary>
+/// What is likely a slip is asked about by commands and files alike, and what cannot be judged is said to be so.
+/// </summary>
 public class SlipCommandTests
 {
     [Theory]
     [InlineData("would be of 1.5 ml", "record", "bath", "F9", "tarnfix", "1.5ml")]
-    [InlineData("is more than a year ago", "record", "delivery", "gloves", "1", "--price", "11", "--date", "2024-01-05")]
+    [InlineData("is more than a year ago", "record", "delivery", "gloves", "1", "--price",
+        "11", "--date", "2024-01-05")]
     [InlineData("so far, but in \"freezer\"", "record", "storage", "fen80/7", "--to", "freeezer")]
     [InlineData("and it cost", "record", "delivery", "fen80", "1", "--price", "1.86")]
     public void A_command_asks_and_takes_anyway(string asked, params string[] line)
@@ -20,17 +23,21 @@ public class SlipCommandTests
         Assert.Contains(asked, anyway.Error, StringComparison.Ordinal);
     }
 
-    /// <summary>An old date in a file is what files are for; a tenth of the usual price is asked about there too.</summary>
+    /// <summary>
+    /// An old date in a file is what files are for; a tenth of the usual price is asked about there too.
+    /// </summary>
     [Fact]
     public void A_file_answers_in_a_column()
     {
         using var room = Darkroom.WithDemoYear();
         const string Head = "date,item,packs,price,reference,anyway\n";
-        var asked = room.Run("import", "deliveries", room.Write("asked.csv", Head + "2024-01-05,gloves,1,11,a,\n2025-12-01,fen80,1,1.86,b,\n"));
+        var asked = room.Run("import", "deliveries",
+            room.Write("asked.csv", Head + "2024-01-05,gloves,1,11,a,\n2025-12-01,fen80,1,1.86,b,\n"));
         Assert.NotEqual(0, asked.Status);
         Assert.Contains("would cost", asked.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("a year ago", asked.Error, StringComparison.Ordinal);
-        room.Do("import", "deliveries", room.Write("said.csv", Head + "2024-01-05,gloves,1,11,a,\n2025-12-01,fen80,1,1.86,b,yes\n"));
+        room.Do("import", "deliveries",
+            room.Write("said.csv", Head + "2024-01-05,gloves,1,11,a,\n2025-12-01,fen80,1,1.86,b,yes\n"));
     }
 
     [Fact]
@@ -38,7 +45,8 @@ public class SlipCommandTests
     {
         using var room = Darkroom.WithEmptyLedger();
         room.Do("record", "item", "pan", "--kind", "film", "--format", "4x5", "--pack", "25", "--name", "Invented pan");
-        room.Do("record", "item", "fix", "--kind", "chemical", "--role", "fixer", "--pack", "1000ml", "--dilution", "1+4", "--name", "Invented fixer");
+        room.Do("record", "item", "fix", "--kind", "chemical", "--role", "fixer", "--pack",
+            "1000ml", "--dilution", "1+4", "--name", "Invented fixer");
         room.Do("record", "delivery", "pan", "2", "--price", "40");
         room.Do("record", "delivery", "fix", "1", "--price", "12");
         room.Do("record", "bath", "F1", "fix", "1000ml");

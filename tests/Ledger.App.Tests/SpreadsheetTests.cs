@@ -31,7 +31,8 @@ public sealed class SpreadsheetTests
         using var room = Started();
         var shelf = room.Do("show", "shelf", "--json");
         var ran = room.Run("import", "deliveries", room.Write("saved.csv", saved));
-        Assert.True(ran.Out.StartsWith("0 entries recorded, 3 already there", StringComparison.Ordinal), $"{how}: {ran.Out}{ran.Error}");
+        Assert.True(ran.Out.StartsWith("0 entries recorded, 3 already there", StringComparison.Ordinal),
+            $"{how}: {ran.Out}{ran.Error}");
         Assert.Equal((0, ""), (ran.Status, ran.Error));
         Assert.Equal(shelf, room.Do("show", "shelf", "--json"));
     }
@@ -41,9 +42,11 @@ public sealed class SpreadsheetTests
     {
         using var room = Started();
         room.Do("import", "deliveries", room.Write(
-            "more.csv", "date;item;packs;price;anyway\n07.03.2026;pan100;1;1.500,00;yes\n08.03.2026;pan100;1;1,500;yes\n"));
+            "more.csv",
+            "date;item;packs;price;anyway\n07.03.2026;pan100;1;1.500,00;yes\n08.03.2026;pan100;1;1,500;yes\n"));
         var prices = room.Run("show", "prices", "pan100", "--json").Json.GetProperty("prices").EnumerateArray()
-            .Select(price => (price.GetProperty("date").GetString(), price.GetProperty("cost").ToString())).TakeLast(2).ToList();
+            .Select(price => (price.GetProperty("date").GetString(), price.GetProperty("cost").ToString()))
+            .TakeLast(2).ToList();
         Assert.Equal(["2026-03-07", "2026-03-08"], prices.Select(price => price.Item1));
         Assert.Contains("1500.000000", prices[0].Item2, StringComparison.Ordinal);
         Assert.Contains("1.500000", prices[1].Item2, StringComparison.Ordinal);
@@ -54,7 +57,8 @@ public sealed class SpreadsheetTests
     {
         using var room = Started();
         var ran = room.Run("import", "deliveries", room.Write(
-            "mixed.csv", "date;item;packs;price\n2026-03-07;pan100;1;93.25\n08.03.2026;pan100;1;1,50\n09.03.2026;pan100;x;1\n"));
+            "mixed.csv",
+            "date;item;packs;price\n2026-03-07;pan100;1;93.25\n08.03.2026;pan100;1;1,50\n09.03.2026;pan100;x;1\n"));
         Assert.Equal(ExitStatus.Refused, ran.Status);
         Assert.Contains("line 3, date: found \"08.03.2026\"", ran.Error, StringComparison.Ordinal);
         Assert.Contains("line 4, date: found \"09.03.2026\"", ran.Error, StringComparison.Ordinal);
@@ -77,13 +81,17 @@ public sealed class SpreadsheetTests
         Assert.Contains("93.250000", room.Do("show", "prices", "--json"), StringComparison.Ordinal);
 
         var json = room.Run("import", "deliveries", changed, "--json").Json;
-        Assert.Equal((0, 2, 1, 0), (Count(json, "recorded"), Count(json, "alreadyThere"), Count(json, "changed"), Count(json, "amended")));
+        Assert.Equal((0, 2, 1, 0),
+            (Count(json, "recorded"), Count(json, "alreadyThere"), Count(json, "changed"), Count(json, "amended")));
 
-        Assert.Equal("0 entries would be recorded, 2 already there, 1 would be amended\n", room.Do("import", "deliveries", changed, "--amend", "--dry-run"));
-        Assert.Equal("0 entries recorded, 2 already there, 1 amended\n", room.Do("import", "deliveries", changed, "--amend"));
+        Assert.Equal("0 entries would be recorded, 2 already there, 1 would be amended\n",
+            room.Do("import", "deliveries", changed, "--amend", "--dry-run"));
+        Assert.Equal("0 entries recorded, 2 already there, 1 amended\n",
+            room.Do("import", "deliveries", changed, "--amend"));
         Assert.Contains("90.000000", room.Do("show", "prices", "--json"), StringComparison.Ordinal);
         Assert.Equal("0 entries recorded, 3 already there\n", room.Do("import", "deliveries", changed));
-        Assert.Equal("0 entries recorded, 3 already there\n", room.Do("import", "deliveries", room.PathOf("deliveries.csv")));
+        Assert.Equal("0 entries recorded, 3 already there\n",
+            room.Do("import", "deliveries", room.PathOf("deliveries.csv")));
         room.Do("check");
     }
 
@@ -92,7 +100,8 @@ public sealed class SpreadsheetTests
     {
         using var room = Started();
         var ran = room.Run("import", "deliveries", room.Write(
-            "zero.csv", Deliveries.Replace("2026-03-05,pan100,1,,", "2026-03-05,pan100,1,0,", StringComparison.Ordinal)));
+            "zero.csv", Deliveries.Replace("2026-03-05,pan100,1,,", "2026-03-05,pan100,1,0,",
+                StringComparison.Ordinal)));
         Assert.Equal("0 entries recorded, 2 already there, 1 with other values left as they stand\n", ran.Out);
         Assert.Contains("price is not said there and 0 here", ran.Error, StringComparison.Ordinal);
     }
@@ -102,14 +111,19 @@ public sealed class SpreadsheetTests
     public void A_dash_in_a_cell_clears_what_stood_there_and_an_empty_cell_leaves_it()
     {
         using var room = Started();
-        var empty = room.Write("empty.csv", Deliveries.Replace("AB-13,inv-7,first order", ",inv-7,", StringComparison.Ordinal));
+        var empty = room.Write("empty.csv",
+            Deliveries.Replace("AB-13,inv-7,first order", ",inv-7,", StringComparison.Ordinal));
         Assert.Equal("0 entries recorded, 3 already there\n", room.Do("import", "deliveries", empty, "--amend"));
-        var dash = room.Write("dash.csv", Deliveries.Replace("AB-13,inv-7,first order", "-,inv-7,-", StringComparison.Ordinal));
+        var dash = room.Write("dash.csv",
+            Deliveries.Replace("AB-13,inv-7,first order", "-,inv-7,-", StringComparison.Ordinal));
         var told = room.Run("import", "deliveries", dash);
         Assert.Equal("0 entries recorded, 2 already there, 1 with other values left as they stand\n", told.Out);
-        Assert.Contains("note is first order there and not said here", told.Error.ReplaceLineEndings(" "), StringComparison.Ordinal);
-        Assert.Contains("batch is AB-13 there and not said here", told.Error.ReplaceLineEndings(" "), StringComparison.Ordinal);
-        Assert.Equal("0 entries recorded, 2 already there, 1 amended\n", room.Do("import", "deliveries", dash, "--amend"));
+        Assert.Contains("note is first order there and not said here", told.Error.ReplaceLineEndings(" "),
+            StringComparison.Ordinal);
+        Assert.Contains("batch is AB-13 there and not said here", told.Error.ReplaceLineEndings(" "),
+            StringComparison.Ordinal);
+        Assert.Equal("0 entries recorded, 2 already there, 1 amended\n",
+            room.Do("import", "deliveries", dash, "--amend"));
         room.Do("export", room.PathOf("out"));
         var lots = File.ReadAllText(room.PathOf("out/lot.csv"));
         Assert.Contains("AB-12", lots, StringComparison.Ordinal);

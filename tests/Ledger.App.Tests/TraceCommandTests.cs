@@ -3,8 +3,9 @@ using System.Text.Json;
 namespace Ledger.App.Tests;
 
 /// <summary>
-/// From a fault to everything that shares it, through the commands on the demo year: F3 is found exhausted, its sheets are listed worst first and worked
-/// off, six are refixed and one is lost; the costs follow to the last millionth. And a delivery under suspicion.
+/// From a fault to everything that shares it, through the commands on the demo year: F3 is found exhausted, its sheets
+/// are listed worst first and worked off, six are refixed and one is lost; the costs follow to the last millionth. And
+/// a delivery under suspicion.
 /// </summary>
 public class TraceCommandTests
 {
@@ -19,19 +20,23 @@ public class TraceCommandTests
         Assert.Equal(7, late.Length);
         var risk = Risk(room);
         Assert.Equal(76, risk.Count);
-        Assert.Equal(late, risk.Where(sheet => Text(sheet, "level") == "after the fault").Select(sheet => Text(sheet, "negative")));
+        Assert.Equal(late,
+            risk.Where(sheet => Text(sheet, "level") == "after the fault").Select(sheet => Text(sheet, "negative")));
         Assert.Equal(
             [late[0], late[3]],
-            risk.Take(7).Where(sheet => sheet.GetProperty("isFirst").GetBoolean()).Select(sheet => Text(sheet, "negative")));
+            risk.Take(7).Where(sheet => sheet.GetProperty("isFirst").GetBoolean())
+                .Select(sheet => Text(sheet, "negative")));
         Assert.Equal("S17", Text(risk[7], "session"));
-        Assert.Contains("49 days after its last good test on 2025-10-12", Text(risk[7], "reason"), StringComparison.Ordinal);
+        Assert.Contains("49 days after its last good test on 2025-10-12", Text(risk[7], "reason"),
+            StringComparison.Ordinal);
         Assert.Contains("residual silver test", Text(risk[7], "toDo"), StringComparison.Ordinal);
 
         var list = room.Do("print", "check-list", "F3", "--by", "2025-12-10");
         Assert.Contains($"[ ] {late[0]} in filed negatives", list, StringComparison.Ordinal);
         Assert.Contains("safety data sheet", list, StringComparison.Ordinal);
 
-        room.Do("record", "sheet-note", late[0], "--what", "residual silver test", "--result", "brown stain", "--passed", "no");
+        room.Do("record", "sheet-note", late[0], "--what", "residual silver test", "--result",
+            "brown stain", "--passed", "no");
         room.Do(["record", "fate", .. late, "--fate", "reject", "--cause", "under-fixed"]);
         var spoiled = Costs(room, "now");
         room.Do(["record", "sheet-note", .. late[..6], "--what", "refixed", "--result", "5 min in fresh fixer"]);
@@ -54,7 +59,8 @@ public class TraceCommandTests
         Assert.Equal(
             ["residual silver test", "refixed"],
             story.GetProperty("findings").EnumerateArray().Select(finding => Text(finding, "what")));
-        var settled = Risk(room).Where(sheet => Text(sheet, "level") == "settled").Select(sheet => Text(sheet, "negative")).ToHashSet();
+        var settled = Risk(room).Where(sheet => Text(sheet, "level") == "settled")
+            .Select(sheet => Text(sheet, "negative")).ToHashSet();
         Assert.Superset(late.ToHashSet<string?>(), settled);
         Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
     }
@@ -64,12 +70,15 @@ public class TraceCommandTests
     {
         using var room = Darkroom.WithDemoYear();
         var sheets = Negatives(room, "S15");
-        string[] prints = ["record", "print-session", "P77", "--sheets", "1 fibre-vc final", "--bath", "PF4", "--negatives"];
+        string[] prints = ["record", "print-session", "P77", "--sheets", "1 fibre-vc final",
+            "--bath", "PF4", "--negatives"];
         var refused = room.Run([.. prints, "2031-001"]);
         Assert.Equal(3, refused.Status);
         Assert.Contains("no developed sheet is called \"2031-001\"", refused.Error, StringComparison.Ordinal);
-        Assert.Contains("is named twice", room.Run([.. prints, $"{sheets[0]} {sheets[0]}"]).Error, StringComparison.Ordinal);
-        Assert.Contains($"of {sheets[0]}, {sheets[1]}", room.Do([.. prints, $"{sheets[0]} {sheets[1]}"]).ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("is named twice", room.Run([.. prints, $"{sheets[0]} {sheets[0]}"]).Error,
+            StringComparison.Ordinal);
+        Assert.Contains($"of {sheets[0]}, {sheets[1]}",
+            room.Do([.. prints, $"{sheets[0]} {sheets[1]}"]).ReplaceLineEndings(" "), StringComparison.Ordinal);
 
         var last = room.Run("show", "prints", "--last", "1", "--json").Json.GetProperty("prints")[0];
         Assert.Equal(sheets[..2], last.GetProperty("negatives").EnumerateArray().Select(one => one.GetString()));
@@ -77,7 +86,8 @@ public class TraceCommandTests
 
         var back = room.Run("trace", "P77", "--json").Json.GetProperty("back").EnumerateArray().ToList();
         Assert.Equal(
-            sheets[..2], back.Where(step => Text(step, "kind") == "sheet").Select(step => Text(step, "name")).Order(StringComparer.Ordinal));
+            sheets[..2], back.Where(step => Text(step, "kind") == "sheet").Select(step => Text(step, "name"))
+                .Order(StringComparer.Ordinal));
         Assert.Contains(back, step => Text(step, "name") == "S15");
         Assert.Contains(sheets[0], room.Do("trace", "P77"), StringComparison.Ordinal);
 
@@ -98,13 +108,16 @@ public class TraceCommandTests
         var back = trace.GetProperty("back").EnumerateArray().ToList();
         Assert.Equal(
             ["number", "delivery", "container"],
-            back.Where(step => Text(step, "name") is "CP-3164" or "fen80" or "fen80/4").Select(step => Text(step, "kind")));
+            back.Where(step => Text(step, "name") is "CP-3164" or "fen80" or "fen80/4")
+                .Select(step => Text(step, "kind")));
         var bath = back.Single(step => Text(step, "name") == "F3");
         Assert.Equal(
             (112, "2025-10-12", 75),
-            (bath.GetProperty("ageDays").GetInt32(), Text(bath, "lastTestOn"), bath.GetProperty("otherSheets").GetInt32()));
+            (bath.GetProperty("ageDays").GetInt32(), Text(bath, "lastTestOn"),
+                bath.GetProperty("otherSheets").GetInt32()));
         Assert.True(back.Single(step => Text(step, "name") == "tarnfix/2").GetProperty("isShared").GetBoolean());
-        Assert.Equal(sheets[..3], trace.GetProperty("sameBatch").EnumerateArray().Select(sheet => Text(sheet, "negative")));
+        Assert.Equal(sheets[..3],
+            trace.GetProperty("sameBatch").EnumerateArray().Select(sheet => Text(sheet, "negative")));
         var since = trace.GetProperty("sameBathSince").EnumerateArray().First(one => Text(one, "bath") == "F3")
             .GetProperty("sheets").EnumerateArray().ToList();
         Assert.Equal(("S16", "S19"), (Text(since[0], "session"), Text(since[^1], "session")));
@@ -126,10 +139,13 @@ public class TraceCommandTests
         Assert.Equal(0, said.Status);
         Assert.Contains("sit in", said.Error, StringComparison.Ordinal);
         Assert.Contains("CP-3201", room.Do("show", "today"), StringComparison.Ordinal);
-        var fen80 = room.Run("show", "shelf", "--json").Json.GetProperty("items").EnumerateArray().Single(item => Text(item, "item") == "fen80");
+        var fen80 = room.Run("show", "shelf", "--json").Json.GetProperty("items").EnumerateArray()
+            .Single(item => Text(item, "item") == "fen80");
         Assert.True(fen80.GetProperty("suspect").GetProperty("value").GetDecimal() > 0);
-        var box = fen80.GetProperty("containers").EnumerateArray().First(one => Text(one, "suspicion") == "fogged edges");
-        var session = room.Run("record", "session", "S23", "--process", "film", "--sheets", $"1 fen80 N from {Text(box, "container")}");
+        var box = fen80.GetProperty("containers").EnumerateArray()
+            .First(one => Text(one, "suspicion") == "fogged edges");
+        var session = room.Run("record", "session", "S23", "--process", "film", "--sheets",
+            $"1 fen80 N from {Text(box, "container")}");
         Assert.Equal(3, session.Status);
         Assert.Contains("record clearance CP-3201", session.Error, StringComparison.Ordinal);
         Assert.Contains("keep", room.Do("trace", "CP-3201", "--at-risk"), StringComparison.Ordinal);
@@ -145,7 +161,8 @@ public class TraceCommandTests
             Negatives(room, "S16"),
             room.Run("show", "sheets", "mill", "--json").Json.GetProperty("sheets").EnumerateArray()
                 .Select(sheet => Text(sheet, "negative")));
-        var csv = room.Do("show", "sheets", "--bath", "F3", "--from", "2025-12-05", "--fate", "keeper", "--format", "csv")
+        var csv = room.Do("show", "sheets", "--bath", "F3", "--from", "2025-12-05", "--fate",
+            "keeper", "--format", "csv")
             .Split('\n', StringSplitOptions.RemoveEmptyEntries);
         Assert.Equal(2, csv.Length);
         Assert.Contains($",{Negatives(room, "S18")[2]},", csv[1], StringComparison.Ordinal);
@@ -162,9 +179,11 @@ public class TraceCommandTests
         {
             var costs = room.Run("show", "costs", "--by", by, "--json").Json;
             Assert.Equal(
-                new[] { "film", "chemistry", "supplies", "prints", "waste" }.Sum(part => Amount(costs.GetProperty(part))),
+                new[] { "film", "chemistry", "supplies", "prints",
+                    "waste" }.Sum(part => Amount(costs.GetProperty(part))),
                 costs.GetProperty("parts").EnumerateArray().Sum(part => Amount(part.GetProperty("used"))));
-            Assert.Contains(costs.GetProperty("parts").EnumerateArray(), part => part.GetProperty("sheetsUsed").GetInt32() > 0);
+            Assert.Contains(costs.GetProperty("parts").EnumerateArray(),
+                part => part.GetProperty("sheetsUsed").GetInt32() > 0);
         }
 
         var faults = room.Run("show", "faults", "--json").Json;
@@ -188,12 +207,13 @@ public class TraceCommandTests
 
     private static string? Text(JsonElement element, string name) => element.GetProperty(name).GetString();
 
-    private static (int Negatives, int Keepers, decimal Film, decimal Waste, decimal Spent) Costs(Darkroom room, string fates)
+    private static (int Negatives, int Keepers, decimal Film, decimal Waste, decimal Spent) Costs(Darkroom room,
+        string fates)
     {
         var costs = room.Run(["show", "costs", .. Period, "--fates", fates, "--json"]).Json;
         Assert.True(costs.GetProperty("reconciles").GetBoolean());
         return (
-            costs.GetProperty("negatives").GetInt32(), costs.GetProperty("keepers").GetInt32(), Amount(costs.GetProperty("film")),
-            Amount(costs.GetProperty("waste")), Amount(costs.GetProperty("spent")));
+            costs.GetProperty("negatives").GetInt32(), costs.GetProperty("keepers").GetInt32(),
+            Amount(costs.GetProperty("film")), Amount(costs.GetProperty("waste")), Amount(costs.GetProperty("spent")));
     }
 }

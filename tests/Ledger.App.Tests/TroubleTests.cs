@@ -21,7 +21,8 @@ public class TroubleTests
         using var room = Darkroom.WithDemoYear();
         room.Output = new LostOutput(hasReaderLeft: true);
         Assert.Equal(new(141, "", ""), room.Run("show", "journal"));
-        Assert.EndsWith("is recorded\n", room.Run("record", "count", "fen80", "61", "--reason", "counted").Error, StringComparison.Ordinal);
+        Assert.EndsWith("is recorded\n", room.Run("record", "count", "fen80", "61", "--reason", "counted").Error,
+            StringComparison.Ordinal);
     }
 
     [Theory]
@@ -37,10 +38,13 @@ public class TroubleTests
     public void A_file_that_cannot_be_used_is_told_in_our_own_words(string line, string why)
     {
         using var room = Darkroom.WithDemoYear();
-        var ran = room.Run([.. line.Split(' ').Select(word => word.Replace("{0}", room.PathOf("").TrimEnd('/'), StringComparison.Ordinal))]);
+        var ran = room.Run(
+            [.. line.Split(' ')
+                .Select(word => word.Replace("{0}", room.PathOf("").TrimEnd('/'), StringComparison.Ordinal))]);
         Assert.Equal(4, ran.Status);
         Assert.Contains(why, ran.Error, StringComparison.Ordinal);
-        foreach (var foreign in new[] { "Could not", "Access to", "SQLite Error", "https://", "   at ", "Exception", "error " })
+        foreach (var foreign in new[] { "Could not", "Access to", "SQLite Error", "https://",
+            "   at ", "Exception", "error " })
             Assert.DoesNotContain(foreign, ran.Error, StringComparison.Ordinal);
     }
 
@@ -53,7 +57,8 @@ public class TroubleTests
             file.Open();
             using var command = file.CreateCommand();
             command.CommandText = """
-                CREATE TEMP TABLE was AS SELECT name, sql FROM sqlite_master WHERE type = 'trigger' AND tbl_name = 'entry';
+                CREATE TEMP TABLE was AS SELECT name, sql FROM sqlite_master
+                    WHERE type = 'trigger' AND tbl_name = 'entry';
                 """;
             command.ExecuteNonQuery();
             command.CommandText = "SELECT group_concat('DROP TRIGGER ' || name, ';') FROM was";
@@ -63,7 +68,8 @@ public class TroubleTests
                 command.ExecuteNonQuery();
             }
 
-            command.CommandText = "UPDATE entry SET summary = 'x' || char(27) || ']52;c;AAAA' || char(7) || char(8238) || 'y'";
+            command.CommandText =
+                "UPDATE entry SET summary = 'x' || char(27) || ']52;c;AAAA' || char(7) || char(8238) || 'y'";
             Assert.True(command.ExecuteNonQuery() > 0);
         }
 
@@ -74,7 +80,8 @@ public class TroubleTests
         Assert.DoesNotContain('\u202E', json);
         Assert.Contains("x\u001B]52;c;AAAA\u0007\u202Ey", Summary(json), StringComparison.Ordinal);
 
-        var refused = room.Run("import", "items", room.Write("items.csv", "item,name,kind,format,pack\nnew1,New,film,\u001B[2J,25\n"));
+        var refused = room.Run("import", "items",
+            room.Write("items.csv", "item,name,kind,format,pack\nnew1,New,film,\u001B[2J,25\n"));
         Assert.NotEqual(0, refused.Status);
         Assert.Contains(@"\u001B[2J", refused.Error, StringComparison.Ordinal);
         Assert.DoesNotContain('\u001B', refused.Error);
@@ -86,13 +93,16 @@ public class TroubleTests
         using var room = Darkroom.WithDemoYear();
         var ran = room.Run("record", "count", "fen80", "61", "--reason", "a\u001B]52;c;AAAA\u0007");
         Assert.Equal(3, ran.Status);
-        Assert.Equal("the reason holds a control character (U+001B) as its character 2; only text that can be seen is kept\n", ran.Error);
+        Assert.Equal(
+            "the reason holds a control character (U+001B) as its character 2; only text that can be seen is "
+                + "kept\n", ran.Error);
     }
 
     private static string Summary(string json)
     {
         using var document = System.Text.Json.JsonDocument.Parse(json);
-        return string.Concat(document.RootElement.GetProperty("entries").EnumerateArray().Select(entry => entry.GetProperty("summary").GetString()));
+        return string.Concat(document.RootElement.GetProperty("entries").EnumerateArray()
+            .Select(entry => entry.GetProperty("summary").GetString()));
     }
 
     private sealed class LostOutput(bool hasReaderLeft) : StringWriter

@@ -3,7 +3,9 @@ using Microsoft.Data.Sqlite;
 
 namespace Ledger.App.Tests;
 
-/// <summary>A delivery without a price has no price: nothing takes it for a gift, and every figure that should hold it says so.</summary>
+/// <summary>
+/// A delivery without a price has no price: nothing takes it for a gift, and every figure that should hold it says so.
+/// </summary>
 public sealed class UnpricedTests : IDisposable
 {
     private readonly Darkroom _room = new(new(2026, 3, 15));
@@ -12,7 +14,8 @@ public sealed class UnpricedTests : IDisposable
     {
         _room.Do("record", "setting", "currency", "EUR");
         _room.Do("record", "item", "pan", "--kind", "film", "--format", "8x10", "--pack", "25");
-        _room.Do("record", "item", "dev", "--kind", "chemical", "--role", "developer", "--pack", "1l", "--dilution", "1+49");
+        _room.Do("record", "item", "dev", "--kind", "chemical", "--role", "developer", "--pack",
+            "1l", "--dilution", "1+49");
         _room.Do("record", "process", "tray", "--step", "developer dev 1250ml per batch");
         _room.Do("record", "delivery", "--line", "1 dev at 42", "--date", "2026-01-05");
     }
@@ -33,14 +36,18 @@ public sealed class UnpricedTests : IDisposable
             unpriced.GetProperty("onHand").GetProperty("value").GetInt32()));
         Assert.Equal(4, costs.GetProperty("unpricedSheets").GetInt32());
         var text = _room.Do("show", "costs", "--by", "month");
-        Assert.Contains("pan, without a price: 4 sheets used, 21 sheets on hand.", Flat(text), StringComparison.Ordinal);
+        Assert.Contains("pan, without a price: 4 sheets used, 21 sheets on hand.", Flat(text),
+            StringComparison.Ordinal);
         Assert.Contains("All of it that has a price is accounted for.", text, StringComparison.Ordinal);
         Assert.Contains("1.05+?", text, StringComparison.Ordinal); // 25 ml at 0.042, and film nobody knows the price of
         Assert.Contains("unknown", _room.Do("record", "delivery", "--help"), StringComparison.Ordinal);
-        Assert.Contains("something in it came without a price", Flat(_room.Do("show", "sheet", "2026-001")), StringComparison.Ordinal);
+        Assert.Contains("something in it came without a price", Flat(_room.Do("show", "sheet", "2026-001")),
+            StringComparison.Ordinal);
         var container = _room.Run("show", "shelf", "--json").Json.GetProperty("items")[0].GetProperty("containers")[0];
-        Assert.Equal((false, JsonValueKind.Null), (container.GetProperty("isPriced").GetBoolean(), container.GetProperty("value").ValueKind));
-        Assert.Contains("Without a price: 21 sheets of pan.", Flat(_room.Do("show", "shelf")), StringComparison.Ordinal);
+        Assert.Equal((false, JsonValueKind.Null),
+            (container.GetProperty("isPriced").GetBoolean(), container.GetProperty("value").ValueKind));
+        Assert.Contains("Without a price: 21 sheets of pan.", Flat(_room.Do("show", "shelf")),
+            StringComparison.Ordinal);
         Assert.True(_room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
     }
 
@@ -93,7 +100,8 @@ public sealed class UnpricedTests : IDisposable
 
         _room.Do("check", "--mend"); // puts the guards back
         Assert.Contains(
-            "pan came for 0.00; if that was no gift, what it cost is unknown", _room.Run("check").Out, StringComparison.Ordinal);
+            "pan came for 0.00; if that was no gift, what it cost is unknown", _room.Run("check").Out,
+            StringComparison.Ordinal);
     }
 
     [Theory]
@@ -104,14 +112,17 @@ public sealed class UnpricedTests : IDisposable
     {
         Assert.Contains("is more than the", _room.Run(["record", "delivery", .. line]).Error, StringComparison.Ordinal);
         var price = line[1] == "1 pan" ? "" : "50";
-        var file = _room.Write("deliveries.csv", $"date,reference,item,packs,price,discount,shipping\n2026-01-06,r1,pan,1,{price},50.01,20\n");
+        var file = _room.Write("deliveries.csv",
+            $"date,reference,item,packs,price,discount,shipping\n2026-01-06,r1,pan,1,{price},50.01,20\n");
         Assert.Contains("is more than the", _room.Run("import", "deliveries", file).Error, StringComparison.Ordinal);
     }
 
     private string Deliver(string reference) =>
-        Flat(_room.Run("record", "delivery", "--line", "1 pan", "--date", "2026-01-06", "--reference", reference).Error);
+        Flat(_room.Run("record", "delivery", "--line", "1 pan", "--date", "2026-01-06", "--reference",
+            reference).Error);
 
     private JsonElement Costs() => _room.Run("show", "costs", "--json").Json;
 
-    private static string Flat(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    private static string Flat(string text) =>
+        string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

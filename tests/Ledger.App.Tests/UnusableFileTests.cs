@@ -39,7 +39,8 @@ public class UnusableFileTests
     public void A_ledger_of_a_newer_version()
     {
         using var room = Darkroom.WithDemoYear();
-        Sql(room.Ledger, "INSERT INTO SchemaVersions (ScriptName, Applied) VALUES ('migrations/9999_later.sql', '2030-01-01')");
+        Sql(room.Ledger,
+            "INSERT INTO SchemaVersions (ScriptName, Applied) VALUES ('migrations/9999_later.sql', '2030-01-01')");
         AssertUnusable(room, "show", "today");
     }
 
@@ -61,7 +62,8 @@ public class UnusableFileTests
         using var room = Darkroom.WithDemoYear();
         File.SetAttributes(room.Ledger, FileAttributes.ReadOnly);
         AssertUnusable(room, _delivery);
-        AssertUnusable(room, "import", "items", room.Write("items.csv", "item,name,kind,format,pack\nnew1,New film,film,8x10,25\n"));
+        AssertUnusable(room, "import", "items",
+            room.Write("items.csv", "item,name,kind,format,pack\nnew1,New film,film,8x10,25\n"));
     }
 
     [Fact]
@@ -101,7 +103,8 @@ public class UnusableFileTests
 
     private static SqliteConnection Open(string path)
     {
-        var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Pooling = false }.ToString());
+        var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path,
+            Pooling = false }.ToString());
         connection.Open();
         return connection;
     }

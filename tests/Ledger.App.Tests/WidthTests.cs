@@ -18,7 +18,8 @@ public sealed class WidthTests
         using var room = Darkroom.WithDemoYear();
         room.Width = width;
         Assert.All(Readings.With(Others), reading =>
-            Assert.All(room.Do([.. CommandLine.Words(reading)]).Split('\n'), line => Assert.InRange(line.Length, 0, width)));
+            Assert.All(room.Do([.. CommandLine.Words(reading)]).Split('\n'),
+                line => Assert.InRange(line.Length, 0, width)));
     }
 
     [Theory]
@@ -28,7 +29,8 @@ public sealed class WidthTests
         using var room = new Darkroom();
         room.Width = width;
         Assert.All(CommandLine.All(room), path =>
-            Assert.All(room.RunAnywhere([.. path, "--help"]).Out.Split('\n'), line => Assert.True(Fits(line.Trim(), line, width), line)));
+            Assert.All(room.RunAnywhere([.. path, "--help"]).Out.Split('\n'),
+                line => Assert.True(Fits(line.Trim(), line, width), line)));
     }
 
     [Theory]
@@ -38,11 +40,14 @@ public sealed class WidthTests
     [InlineData("wide", 80)]
     [InlineData(null, 80)]
     public void The_variable_says_how_wide_it_is(string? said, int columns) =>
-        Assert.Equal(columns, ThisProcess.Width(name => name == ThisProcess.ColumnsVariable ? said : null, terminal: 0));
+        Assert.Equal(columns,
+            ThisProcess.Width(name => name == ThisProcess.ColumnsVariable ? said : null, terminal: 0));
 
     [Fact]
-    public void Without_the_variable_the_terminal_says_it() => Assert.Equal(52, ThisProcess.Width(_ => null, terminal: 52));
+    public void Without_the_variable_the_terminal_says_it() =>
+        Assert.Equal(52, ThisProcess.Width(_ => null, terminal: 52));
 
     /// <summary>A path is not broken: it may stand alone on a longer line.</summary>
-    private static bool Fits(string words, string line, int width) => line.TrimEnd().Length <= width || !words.Contains(' ', StringComparison.Ordinal);
+    private static bool Fits(string words, string line, int width) =>
+        line.TrimEnd().Length <= width || !words.Contains(' ', StringComparison.Ordinal);
 }

@@ -4,7 +4,9 @@ using Ledger.Storage;
 
 namespace Ledger.Benchmarks;
 
-/// <summary>What users feel, measured as ratios against the sqlite3 shell or against the same work on a small ledger.</summary>
+/// <summary>
+/// What users feel, measured as ratios against the sqlite3 shell or against the same work on a small ledger.
+/// </summary>
 internal static class Ratios
 {
     private static readonly Dictionary<string, Func<string, IEnumerable<string>>> Groups = new()
@@ -26,7 +28,8 @@ internal static class Ratios
     {
         output.WriteLine("| measured | value | aim |");
         output.WriteLine("|---|---|---|");
-        foreach (var row in Groups.Where(one => group == "all" || one.Key == group).SelectMany(one => one.Value(binary)))
+        foreach (var row in Groups.Where(one => group == "all" || one.Key == group)
+            .SelectMany(one => one.Value(binary)))
             output.WriteLine(row);
     }
 
@@ -34,14 +37,19 @@ internal static class Ratios
     {
         using var small = BigLedger.WithMovements(10_000);
         using var large = BigLedger.WithMovements(1_000_000);
-        yield return Ratio("`show shelf`, 1,000,000 movements : 10,000", () => ReadingBenchmarks.ShelfOf(large), () => ReadingBenchmarks.ShelfOf(small), 50, "1.5");
-        yield return Ratio("journal page, 1,000,000 movements : 10,000", () => large.Journal(large.Today, null, 200), () => small.Journal(small.Today, null, 200), 50, "1.5");
-        yield return Ratio("sessions page, 1,000,000 movements : 10,000", () => large.Sessions(large.Today, null, 200), () => small.Sessions(small.Today, null, 200), 50, "1.5");
+        yield return Ratio("`show shelf`, 1,000,000 movements : 10,000", () => ReadingBenchmarks.ShelfOf(large),
+            () => ReadingBenchmarks.ShelfOf(small), 50, "1.5");
+        yield return Ratio("journal page, 1,000,000 movements : 10,000", () => large.Journal(large.Today, null, 200),
+            () => small.Journal(small.Today, null, 200), 50, "1.5");
+        yield return Ratio("sessions page, 1,000,000 movements : 10,000", () => large.Sessions(large.Today, null, 200),
+            () => small.Sessions(small.Today, null, 200), 50, "1.5");
         File.Delete(small.Path);
         File.Delete(large.Path);
     }
 
-    /// <summary>The last sheet of a ledger far larger than a lifetime, whose one box, bottle and bath every session shares.</summary>
+    /// <summary>
+    /// The last sheet of a ledger far larger than a lifetime, whose one box, bottle and bath every session shares.
+    /// </summary>
     private static IEnumerable<string> TraceRatio()
     {
         using var large = BigLedger.WithMovements(1_000_000);
@@ -55,10 +63,12 @@ internal static class Ratios
                     Lines = [new() { Item = "fen80", Sheets = 4, Developer = Volume.FromMillilitres(25) }],
                 },
             ], dryRun: false, null, default));
-        var (last, shown) = ($"#{large.HoldingsOn(large.Today).Film.LastSheet}", $"#{demo.HoldingsOn(demo.Today).Film.LastSheet}");
+        var (last, shown) = ($"#{large.HoldingsOn(large.Today).Film.LastSheet}",
+            $"#{demo.HoldingsOn(demo.Today).Film.LastSheet}");
         yield return Ratio(
             "`trace` of a sheet, 1,000,000 movements : `show sheet`, demo year",
-            () => (object)new TraceReading(last, large.Named(last, large.Today), large, bath => large.Bath(bath, large.Today), large.Today),
+            () => (object)new TraceReading(last, large.Named(last, large.Today), large,
+                bath => large.Bath(bath, large.Today), large.Today),
             () => (object?)demo.Story(shown, demo.Today)!, 30, "3");
         File.Delete(large.Path);
         File.Delete(demo.Path);
@@ -91,7 +101,9 @@ internal static class Ratios
         File.Delete(ledger.Path);
     }
 
-    /// <summary>100,000 session lines from CSV, against the sqlite3 shell that inserts the very same rows into the same tables.</summary>
+    /// <summary>
+    /// 100,000 session lines from CSV, against the sqlite3 shell that inserts the very same rows into the same tables.
+    /// </summary>
     private static IEnumerable<string> ImportRatio()
     {
         const int lines = 100_000;
@@ -103,7 +115,8 @@ internal static class Ratios
             Shell.Run("sqlite3", [shells, "PRAGMA journal_mode = wal"]);
             Shell.DropGuards(shells);
             var start = Stopwatch.GetTimestamp();
-            var file = CsvImport.Read("sessions", BigLedger.SessionsCsv(lines), ReadingTerms.Of(ledger.HoldingsOn(ledger.Today), ledger.Today));
+            var file = CsvImport.Read("sessions", BigLedger.SessionsCsv(lines),
+                ReadingTerms.Of(ledger.HoldingsOn(ledger.Today), ledger.Today));
             var outcome = ledger.Import(file.Entries.Select(sourced => sourced.Entry), dryRun: false, null, default);
             import = Stopwatch.GetElapsedTime(start);
             if (outcome.Posted != lines / 4)
@@ -122,7 +135,9 @@ internal static class Ratios
             File.Delete(path);
     }
 
-    /// <summary>What putting the past right costs, against posting: sixteen years of sessions, three or four in each week.</summary>
+    /// <summary>
+    /// What putting the past right costs, against posting: sixteen years of sessions, three or four in each week.
+    /// </summary>
     private static IEnumerable<string> PastRatios()
     {
         const int sessions = 3_000;
@@ -130,7 +145,8 @@ internal static class Ratios
         using (var ledger = BigLedger.WithStock(path))
         {
             var file = CsvImport.Read(
-                "sessions", BigLedger.SessionsCsv(sessions * 4, sessionsADay: 0.5m), ReadingTerms.Of(ledger.HoldingsOn(ledger.Today), ledger.Today));
+                "sessions", BigLedger.SessionsCsv(sessions * 4, sessionsADay: 0.5m),
+                ReadingTerms.Of(ledger.HoldingsOn(ledger.Today), ledger.Today));
             var start = Stopwatch.GetTimestamp();
             Require(ledger.Import(file.Entries.Select(sourced => sourced.Entry), dryRun: false, null, default));
             var import = Stopwatch.GetElapsedTime(start);
@@ -145,14 +161,15 @@ internal static class Ratios
                 CultureInfo.InvariantCulture,
                 $"| deriving {sessions:N0} sessions of four lines : importing them | {derived / import:0.00} ({derived.TotalSeconds:0.0} s : {import.TotalSeconds:0.0} s) | 1 |");
             // Posted into the other copy: each session would be one more that follows from the one that is amended.
-            var month = ledger.Journal(ledger.Today, null, 60).Where(entry => entry.Kind == "session").Skip(8).Take(6).ToList();
+            var month = ledger.Journal(ledger.Today, null, 60).Where(entry => entry.Kind == "session")
+                .Skip(8).Take(6).ToList();
             var turn = 0;
             yield return Ratio(
                 "amending a session of the last month in sixteen years : posting one",
                 () => Accept(ledger.Post(new Amendment
                 {
-                    Key = $"amend-{++turn}", Date = ledger.Today, Number = month[turn % month.Count].Number, Reason = "benchmark",
-                    Changes = [new(0, "note", $"{turn}")],
+                    Key = $"amend-{++turn}", Date = ledger.Today, Number = month[turn % month.Count].Number,
+                    Reason = "benchmark", Changes = [new(0, "note", $"{turn}")],
                 })),
                 () => Accept(again.Post(((SessionLog)file.Entries[^1].Entry) with
                 {
@@ -184,8 +201,10 @@ internal static class Ratios
             "native `show today` on the demo year : sqlite3 shell running one SELECT",
             () => Shell.Run(binary, ["--file", demo, "show", "today"]),
             () => Shell.Run("sqlite3", [demo, "SELECT count(*) FROM balance"]), 30, "6");
-        yield return string.Create(CultureInfo.InvariantCulture, $"| peak memory of native `show today` | {Shell.PeakMegabytes(binary, ["--file", demo, "show", "today"]):0.0} MiB | 40 |");
-        yield return string.Create(CultureInfo.InvariantCulture, $"| first screen of the UI, native, in tmux | {Median(() => Shell.FirstScreen(binary, demo), 10).TotalMilliseconds:0} ms | 120 |");
+        yield return string.Create(CultureInfo.InvariantCulture,
+            $"| peak memory of native `show today` | {Shell.PeakMegabytes(binary, ["--file", demo, "show", "today"]):0.0} MiB | 40 |");
+        yield return string.Create(CultureInfo.InvariantCulture,
+            $"| first screen of the UI, native, in tmux | {Median(() => Shell.FirstScreen(binary, demo), 10).TotalMilliseconds:0} ms | 120 |");
         File.Delete(demo);
     }
 
@@ -203,8 +222,10 @@ internal static class Ratios
         var start = Stopwatch.GetTimestamp();
         BigLedger.WithCatalogue(large, items: 30_000, holders: 10_000, deliveries: 1_000);
         var import = Stopwatch.GetElapsedTime(start);
-        yield return string.Create(CultureInfo.InvariantCulture, $"| import of 30,000 items, 10,000 holders and 1,000 older deliveries | {import.TotalSeconds:0.0} s | 60 s |");
-        var first = Enumerable.Range(0, 10).Select(_ => (Slow: Shell.FirstScreen(binary, large), Quick: Shell.FirstScreen(binary, demo))).ToList();
+        yield return string.Create(CultureInfo.InvariantCulture,
+            $"| import of 30,000 items, 10,000 holders and 1,000 older deliveries | {import.TotalSeconds:0.0} s | 60 s |");
+        var first = Enumerable.Range(0, 10)
+            .Select(_ => (Slow: Shell.FirstScreen(binary, large), Quick: Shell.FirstScreen(binary, demo))).ToList();
         var (many, few) = (Middle(first.Select(turn => turn.Slow)), Middle(first.Select(turn => turn.Quick)));
         yield return string.Create(
             CultureInfo.InvariantCulture,
@@ -224,7 +245,8 @@ internal static class Ratios
         var turns = Enumerable.Range(0, times).Select(_ => (Slow: Time(slow), Quick: Time(quick))).ToList();
         var (one, other) = (Middle(turns.Select(turn => turn.Slow)), Middle(turns.Select(turn => turn.Quick)));
         return string.Create(
-            CultureInfo.InvariantCulture, $"| {what} | {one / other:0.00} ({one.TotalMilliseconds:0.0} ms : {other.TotalMilliseconds:0.0} ms) | {aim} |");
+            CultureInfo.InvariantCulture,
+            $"| {what} | {one / other:0.00} ({one.TotalMilliseconds:0.0} ms : {other.TotalMilliseconds:0.0} ms) | {aim} |");
     }
 
     private static string Ratio<T>(string what, Func<T> slow, Func<T> quick, int times, string aim) =>

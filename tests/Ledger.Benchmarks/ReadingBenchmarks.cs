@@ -33,17 +33,21 @@ public class ReadingBenchmarks : IDisposable
     public int SessionsPage() => _ledger.Sessions(_ledger.Today, null, 200).Count;
 
     [Benchmark]
-    public bool CostsOfTheLastMonth() => new CostReading(_ledger.Costs(_ledger.Today.PlusDays(-30), _ledger.Today)).Reconciles;
+    public bool CostsOfTheLastMonth() =>
+        new CostReading(_ledger.Costs(_ledger.Today.PlusDays(-30), _ledger.Today)).Reconciles;
 
     internal static Core.Measures.Money CostsOf(LedgerFile ledger, int year)
     {
         var costs = new CostReading(ledger.Costs(new(year, 1, 1), new(year, 12, 31)));
-        return costs.Reconciles && costs.Film > Core.Measures.Money.Zero ? costs.Used : throw new InvalidOperationException($"{year} does not reconcile");
+        return costs.Reconciles && costs.Film > Core.Measures.Money.Zero
+            ? costs.Used
+            : throw new InvalidOperationException($"{year} does not reconcile");
     }
 
     internal static int ShelfOf(LedgerFile ledger)
     {
         var holdings = ledger.HoldingsOn(ledger.Today);
-        return holdings.Items.Sum(item => new ShelfReading(item, holdings.ContainersOf(item.Code), holdings.AsOf).Containers.Count);
+        return holdings.Items.Sum(item => new ShelfReading(item, holdings.ContainersOf(item.Code),
+            holdings.AsOf).Containers.Count);
     }
 }

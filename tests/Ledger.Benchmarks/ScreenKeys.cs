@@ -1,6 +1,8 @@
 namespace Ledger.Benchmarks;
 
-/// <summary>From a key to the drawn screen, of the native binary in a terminal of 120 by 40: python3 is the terminal.</summary>
+/// <summary>
+/// From a key to the drawn screen, of the native binary in a terminal of 120 by 40: python3 is the terminal.
+/// </summary>
 internal static class ScreenKeys
 {
     private const string Terminal = """
@@ -80,7 +82,9 @@ internal static class ScreenKeys
     private static readonly string[] Keys =
         ["arrow on the shelf", "arrow in the journal", "change between shelf and journal", "letter typed in a form"];
 
-    /// <summary>A ledger of 100,000 movements against the demo year: the length of the history must not matter.</summary>
+    /// <summary>
+    /// A ledger of 100,000 movements against the demo year: the length of the history must not matter.
+    /// </summary>
     public static IEnumerable<string> Ratios(string binary)
     {
         if (!File.Exists(binary))
@@ -101,11 +105,13 @@ internal static class ScreenKeys
                 $"| key to drawn screen, {Keys[key]}, 100,000 movements : demo year | {slow / quick:0.00} ({slow:0.0} ms : {quick:0.0} ms), {sent:0} bytes | 1.5 |");
         }
 
-        yield return string.Create(CultureInfo.InvariantCulture, $"| bytes sent in 3 s while nothing happens | {few[0]:0} | 0 |");
+        yield return string.Create(CultureInfo.InvariantCulture,
+            $"| bytes sent in 3 s while nothing happens | {few[0]:0} | 0 |");
         File.Delete(demo);
         File.Delete(large.Path);
     }
 
     private static double[] Measured(string binary, string ledger) =>
-        [.. Shell.Run("python3", ["-c", Terminal, binary, ledger]).Split().Where(part => part.Length > 0).Select(part => double.Parse(part, CultureInfo.InvariantCulture))];
+        [.. Shell.Run("python3", ["-c", Terminal, binary, ledger]).Split().Where(part => part.Length > 0)
+            .Select(part => double.Parse(part, CultureInfo.InvariantCulture))];
 }

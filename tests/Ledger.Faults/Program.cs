@@ -4,8 +4,9 @@ using Ledger.Faults.Verdicts;
 namespace Ledger.Faults;
 
 /// <summary>
-/// The long run: everything is tried, and the table of the map is written. A number as the first argument tries so many times less, the word
-/// "short" as little as every test run does; further arguments name the lines of the table that are wanted.
+/// The long run: everything is tried, and the table of the map is written. A number as the first argument tries so many
+/// times less, the word "short" as little as every test run does; further arguments name the lines of the table that
+/// are wanted.
 /// </summary>
 internal static class Program
 {
@@ -17,12 +18,15 @@ internal static class Program
         var names = arguments.Skip(isScaled || isShort ? 1 : 0).ToList();
         var outcomes = new List<Outcome>();
         var parts = isShort ? Runs.OfEveryTestRun() : Runs.All(less);
-        foreach (var part in parts.Where(part => names.Count == 0 || names.Exists(name => part.Name.StartsWith(name, StringComparison.Ordinal))))
+        foreach (var part in parts.Where(part => names.Count == 0
+            || names.Exists(name => part.Name.StartsWith(name, StringComparison.Ordinal))))
         {
             var watch = Stopwatch.StartNew();
             var found = part.Try();
             outcomes.AddRange(found);
-            Console.Error.WriteLine($"{part.Name}: {found.Sum(one => one.Tried)} tried, {found.Sum(one => one.Flaws.Count)} flaws, {watch.Elapsed.TotalSeconds:0.0} s");
+            Console.Error.WriteLine(
+                $"{part.Name}: {found.Sum(one => one.Tried)} tried, {found.Sum(one => one.Flaws.Count)} flaws, "
+                    + $"{watch.Elapsed.TotalSeconds:0.0} s");
         }
 
         OutcomeTable.Write(outcomes, Console.Out);

@@ -13,14 +13,19 @@ public static class Runs
     public static IEnumerable<(string Name, Func<IReadOnlyList<Outcome>> Try)> All(int less = 1) =>
     [
         .. AllScenarios.Here().Select(scenario => (scenario.Name, (Func<IReadOnlyList<Outcome>>)(() =>
-            [scenario is OnTheScreens ? Trial.Of(scenario, 100 / less, 10 / less) : Trial.Of(scenario, 800 / less, 200 / less)]))),
+            [scenario is OnTheScreens ? Trial.Of(scenario, 100 / less, 10 / less)
+                : Trial.Of(scenario, 800 / less, 200 / less)]))),
         ("at once", () => [AllAtOnce.FirstUse(Math.Max(1, 30 / less)), AllAtOnce.Migration(Math.Max(1, 30 / less))]),
         ("beside a writer", () => Crowd.Of(1000 / less, 300 / less, 100 / less, 100 / less, 100 / less)),
         .. Alteration.All.Select(alteration =>
-            ($"damage: {alteration.Name}", (Func<IReadOnlyList<Outcome>>)(() => [DamageTrial.Of(alteration, 300 / less)]))),
+            ($"damage: {alteration.Name}",
+                (Func<IReadOnlyList<Outcome>>)(() => [DamageTrial.Of(alteration, 300 / less)]))),
     ];
 
-    /// <summary>The run that every test run can afford: each scenario, a few faults spread evenly over its calls; under half a minute.</summary>
+    /// <summary>
+    /// The run that every test run can afford: each scenario, a few faults spread evenly over its calls; under half a
+    /// minute.
+    /// </summary>
     public static IEnumerable<(string Name, Func<IReadOnlyList<Outcome>> Try)> OfEveryTestRun() =>
     [
         .. AllScenarios.Here().Where(scenario => scenario is not OnTheScreens)
@@ -28,6 +33,7 @@ public static class Runs
         ("at once", () => [AllAtOnce.FirstUse(1), AllAtOnce.Migration(1)]),
         ("beside a writer", () => Crowd.Of(12, 5, 2, 2, 2)),
         .. Alteration.All.Where(alteration => alteration.IsAlwaysSeen)
-            .Select(alteration => ($"damage: {alteration.Name}", (Func<IReadOnlyList<Outcome>>)(() => [DamageTrial.Of(alteration, 2)]))),
+            .Select(alteration => ($"damage: {alteration.Name}",
+                (Func<IReadOnlyList<Outcome>>)(() => [DamageTrial.Of(alteration, 2)]))),
     ];
 }

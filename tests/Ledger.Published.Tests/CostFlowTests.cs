@@ -1,7 +1,8 @@
 namespace Ledger.Published.Tests;
 
 /// <summary>
-/// Cost formulas on worked examples that print their results. In each, what was used and what is on hand add up to what was bought.
+/// Cost formulas on worked examples that print their results. In each, what was used and what is on hand add up to what
+/// was bought.
 /// </summary>
 public sealed class CostFlowTests
 {
@@ -16,7 +17,8 @@ public sealed class CostFlowTests
         25 Jul | buy   | 3   | 210   | 33
         """;
 
-    [Published("Franklin, Graybeal, Cooper: Principles of Accounting, vol. 1, OpenStax 2019, section 10.3", Columns = "5 Jul, 15 Jul, used, on hand")]
+    [Published("Franklin, Graybeal, Cooper: Principles of Accounting, vol. 1, OpenStax 2019, section 10.3",
+        Columns = "5 Jul, 15 Jul, used, on hand")]
     private const string OpenStaxResults = """
         formula          | 5 Jul | 15 Jul  | used | on hand
         SpecificLot      | 2520  | 4740    | 7260 | 8895
@@ -37,7 +39,8 @@ public sealed class CostFlowTests
     });
 
     [Fact]
-    [Published("Franklin, Graybeal, Cooper: Principles of Accounting, vol. 1, OpenStax 2019, section 10.3: revenue and gross margins", Values = 4)]
+    [Published("Franklin, Graybeal, Cooper: Principles of Accounting, vol. 1, OpenStax 2019, section 10.3: revenue and "
+        + "gross margins", Values = 4)]
     public void OpenStax_gross_margins_come_out_as_printed()
     {
         // Revenue 120 at 36 and 180 at 39: 11,340 (printed).
@@ -51,7 +54,8 @@ public sealed class CostFlowTests
     [Fact]
     public void OpenStax_moving_average_is_exact_to_the_last_millionth()
     {
-        // Exact: sale 80,460/17, on hand 151,335/17, used 123,300/17. The sale is cut at a millionth; the rest stays in the stock.
+        // Exact: sale 80,460/17, on hand 151,335/17, used 123,300/17. The sale is cut at a millionth; the rest stays in
+        // the stock.
         var run = Run(CostFormula.MovingAverage, OpenStax);
         Assert.Equal("4732.941176", run.CostOn("15 Jul").ToString());
         Assert.Equal("8902.058824", run.Flow.OnHand.ToString());
@@ -61,7 +65,8 @@ public sealed class CostFlowTests
     }
 
     [Fact]
-    [Published("Franklin, Graybeal, Cooper: Principles of Accounting, vol. 1, OpenStax 2019, section 10.3: averages of a unit", Values = 2)]
+    [Published("Franklin, Graybeal, Cooper: Principles of Accounting, vol. 1, OpenStax 2019, section 10.3: averages of "
+        + "a unit", Values = 2)]
     public void OpenStax_unit_averages_come_out_as_printed()
     {
         // 26.29 after 10 July, 31.24 after 25 July.
@@ -100,8 +105,8 @@ public sealed class CostFlowTests
     }
 
     /// <summary>
-    /// Arithmetic, no source. From an average rounded to 2.77 the second sale would cost 692.50 and 138.50 be left, which is 831.00 out of
-    /// 830.00: one unit of money too much. Exact are 691.67 and 138.33.
+    /// Arithmetic, no source. From an average rounded to 2.77 the second sale would cost 692.50 and 138.50 be left,
+    /// which is 831.00 out of 830.00: one unit of money too much. Exact are 691.67 and 138.33.
     /// </summary>
     private const string RoundedAverage = """
         date | event | lot | units | unit cost

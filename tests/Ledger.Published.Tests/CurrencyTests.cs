@@ -1,12 +1,13 @@
 namespace Ledger.Published.Tests;
 
 /// <summary>
-/// How finely currencies are counted, against the list of the standard as a public data set prints it. What the list of 2012 says otherwise
-/// than today's (UGX, CLF), and codes that have gone since, are left out.
+/// How finely currencies are counted, against the list of the standard as a public data set prints it. What the list of
+/// 2012 says otherwise than today's (UGX, CLF), and codes that have gone since, are left out.
 /// </summary>
 public sealed class CurrencyTests
 {
-    private const string Source = "ISO 4217, list one, as of 2012: data set currency-codes (Open Knowledge Foundation), data/codes-all.csv, column MinorUnit";
+    private const string Source = "ISO 4217, list one, as of 2012: data set currency-codes (Open Knowledge "
+        + "Foundation), data/codes-all.csv, column MinorUnit";
 
     [Fact]
     [Published(Source, Values = 16)]
@@ -36,7 +37,8 @@ public sealed class CurrencyTests
         Assert.All(all, code =>
         {
             Assert.Equal(decimals, Currencies.MinorUnits(code));
-            var smallest = new Money(Enumerable.Repeat(10L, 6 - decimals).Aggregate(1L, (product, ten) => product * ten));
+            var smallest = new Money(Enumerable.Repeat(10L, 6 - decimals).Aggregate(1L,
+                (product, ten) => product * ten));
             Assert.True(Currencies.CanPay(smallest, code));
             Assert.False(Currencies.CanPay(new(smallest.Millionths / 10), code));
         });

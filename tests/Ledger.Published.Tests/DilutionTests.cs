@@ -6,7 +6,8 @@ public sealed class DilutionTests
     private const decimal MillilitresPerFluidOunce = 29.5735295625m;
 
     /// <summary>What a dilution takes, in the unit of the source; 1 µl is the finest that is kept.</summary>
-    [Published("Named in each row: manuals, a handbook and makers' pages, as read in 2025", Columns = "concentrate, water")]
+    [Published("Named in each row: manuals, a handbook and makers' pages, as read in 2025",
+        Columns = "concentrate, water")]
     private const string Mixtures = """
         dilution | unit  | total | concentrate | water | source
         1+4      | ml    | 300   | 60          | 240   | Silversalt Japan: ADOX dilution notes (partner's page)
@@ -33,7 +34,8 @@ public sealed class DilutionTests
     public void A_mixture_takes_the_printed_concentrate_and_water() => Assert.All(Table.Read(Mixtures), TakesIts);
 
     [Fact]
-    [Published("Forum thread apug.org forum37 no. 100892, citing Kodak J-86 (read 2025): 1.5 fl oz at 1+4 hold 0.3 fl oz, 8.9 ml of concentrate", Values = 2)]
+    [Published("Forum thread apug.org forum37 no. 100892, citing Kodak J-86 (read 2025): 1.5 fl oz at 1+4 hold 0.3 fl "
+        + "oz, 8.9 ml of concentrate", Values = 2)]
     public void A_dose_of_replenisher_holds_the_printed_concentrate()
     {
         var concentrate = Dilution.Parse("1+4").SourceIn(Of(1.5m * MillilitresPerFluidOunce));
@@ -51,8 +53,11 @@ public sealed class DilutionTests
         Assert.Equal(total, dilution.SourceIn(total) + dilution.WaterIn(total));
     }
 
-    /// <summary>The colon is read two ways: by one maker's partner as all parts, in most manuals as the water.</summary>
-    [Published("Silversalt Japan: ADOX dilution notes (partner's page, read 2025): 1+4 equals 1:5, 1:1 is undiluted", Columns = "is, concentrate ml")]
+    /// <summary>
+    /// The colon is read two ways: by one maker's partner as all parts, in most manuals as the water.
+    /// </summary>
+    [Published("Silversalt Japan: ADOX dilution notes (partner's page, read 2025): 1+4 equals 1:5, 1:1 is undiluted",
+        Columns = "is, concentrate ml")]
     private const string AllParts = """
         ratio | read as      | is    | total ml | concentrate ml
         1:4   | PartsInAll   | 1+3   | 300      | 75
@@ -85,7 +90,8 @@ public sealed class DilutionTests
     }
 
     /// <summary>How much working solution so much of the source makes.</summary>
-    [Published("Practical Photography: Tank or Stand Developing, part 3 (chestofbooks.com, a historic text): 32 oz of stock, 64 oz of water",
+    [Published("Practical Photography: Tank or Stand Developing, part 3 (chestofbooks.com, a historic text): 32 oz of "
+        + "stock, 64 oz of water",
         Columns = "makes")]
     private const string Totals = """
         dilution | source | makes | unit
@@ -94,10 +100,12 @@ public sealed class DilutionTests
 
     [Fact]
     public void A_source_makes_the_printed_total() => Assert.All(Table.Read(Totals), row =>
-        Assert.Equal(row.Number("makes") * 1000, Dilution.Parse(row["dilution"]).TotalFrom(Of(row.Number("source") * 1000)).Millilitres));
+        Assert.Equal(row.Number("makes") * 1000,
+            Dilution.Parse(row["dilution"]).TotalFrom(Of(row.Number("source") * 1000)).Millilitres));
 
     /// <summary>The strength of what is made, in per cent.</summary>
-    [Published("Anchell, S.: The Darkroom Cookbook, 3rd ed., Focal Press 2008, p. 170; US Navy NAVEDTRA 14209: 3 + 8 parts, called 28 %", Columns = "gives")]
+    [Published("Anchell, S.: The Darkroom Cookbook, 3rd ed., Focal Press 2008, p. 170; US Navy NAVEDTRA 14209: 3 + 8 "
+        + "parts, called 28 %", Columns = "gives")]
     private const string Strengths = """
         from  | dilution | gives
         99.5  | 3+8      | 27.1
@@ -107,7 +115,8 @@ public sealed class DilutionTests
     public void A_strength_follows_from_the_parts() => Assert.All(Table.Read(Strengths), row =>
     {
         var total = Of(1_000_000);
-        Printed.Agrees(row, "gives", row.Number("from") * Dilution.Parse(row["dilution"]).SourceIn(total).Millilitres / total.Millilitres);
+        Printed.Agrees(row, "gives",
+            row.Number("from") * Dilution.Parse(row["dilution"]).SourceIn(total).Millilitres / total.Millilitres);
     });
 
     /// <summary>A powder by the litre, scaled to the volume that is made: arithmetic.</summary>

@@ -11,7 +11,8 @@ public class FisherExactTests
     /// good or better. The same table in A. Agresti, Categorical Data Analysis, Wiley, 1990, pages 61-62.
     /// </summary>
     [Fact]
-    [Published("Fisher, R. A.: The Design of Experiments, Oliver and Boyd 1935, chapter II; Agresti, A.: Categorical Data Analysis, Wiley 1990, p. 61-62",
+    [Published("Fisher, R. A.: The Design of Experiments, Oliver and Boyd 1935, chapter II; Agresti, A.: Categorical "
+        + "Data Analysis, Wiley 1990, p. 61-62",
         Values = 2)]
     public void The_lady_tasting_tea()
     {
@@ -27,7 +28,8 @@ public class FisherExactTests
     /// (R Core Team).
     /// </summary>
     [Fact]
-    [Published("Fisher, R. A.: Statistical Methods for Research Workers, 5th ed., Oliver and Boyd 1934, section 21.02; R Core Team: fisher.test", Values = 2)]
+    [Published("Fisher, R. A.: Statistical Methods for Research Workers, 5th ed., Oliver and Boyd 1934, section 21.02; "
+        + "R Core Team: fisher.test", Values = 2)]
     public void The_twins_of_criminals()
     {
         Assert.Equal(619.0 / 1330665, FisherExact.Worse(10, 13, 2, 17), 12);

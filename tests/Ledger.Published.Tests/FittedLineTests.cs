@@ -8,15 +8,17 @@ public sealed class FittedLineTests
     /// <summary>NIST StRD, data set Norris (calibration of ozone monitors): y and x.</summary>
     private static readonly (double X, double Y)[] _norris =
     [
-        (0.2, 0.1), (337.4, 338.8), (118.2, 118.1), (884.6, 888.0), (10.1, 9.2), (226.5, 228.1), (666.3, 668.5), (996.3, 998.5),
-        (448.6, 449.1), (777.0, 778.9), (558.2, 559.2), (0.4, 0.3), (0.6, 0.1), (775.5, 778.1), (666.9, 668.8), (338.0, 339.3),
-        (447.5, 448.9), (11.6, 10.8), (556.0, 557.7), (228.1, 228.3), (995.8, 998.0), (887.6, 888.8), (120.2, 119.6), (0.3, 0.3),
-        (0.3, 0.6), (556.8, 557.6), (339.1, 339.3), (887.2, 888.0), (999.0, 998.5), (779.0, 778.9), (11.1, 10.2), (118.3, 117.6),
-        (229.2, 228.9), (669.1, 668.4), (448.9, 449.2), (0.5, 0.2),
+        (0.2, 0.1), (337.4, 338.8), (118.2, 118.1), (884.6, 888.0), (10.1, 9.2), (226.5, 228.1),
+        (666.3, 668.5), (996.3, 998.5), (448.6, 449.1), (777.0, 778.9), (558.2, 559.2), (0.4, 0.3),
+        (0.6, 0.1), (775.5, 778.1), (666.9, 668.8), (338.0, 339.3), (447.5, 448.9), (11.6, 10.8),
+        (556.0, 557.7), (228.1, 228.3), (995.8, 998.0), (887.6, 888.8), (120.2, 119.6), (0.3, 0.3), (0.3, 0.6),
+        (556.8, 557.6), (339.1, 339.3), (887.2, 888.0), (999.0, 998.5), (779.0, 778.9), (11.1, 10.2),
+        (118.3, 117.6), (229.2, 228.9), (669.1, 668.4), (448.9, 449.2), (0.5, 0.2),
     ];
 
     [Fact]
-    [Published("NIST Statistical Reference Datasets (StRD), linear regression, data set Norris: 5 certified values", Values = 5)]
+    [Published("NIST Statistical Reference Datasets (StRD), linear regression, data set Norris: 5 certified values",
+        Values = 5)]
     public void The_certified_line_is_met_to_eleven_digits()
     {
         var line = FittedLine.Through(_norris)!;
@@ -36,7 +38,8 @@ public sealed class FittedLineTests
             var points = Enumerable.Range(0, random.Next(3, 12))
                 .Select(i => (X: i * 100 + random.NextDouble() * 50, Y: 1 + i * random.NextDouble())).ToArray();
             var line = FittedLine.Through(points)!;
-            var (intercept, slope) = Fit.Line([.. points.Select(point => point.X)], [.. points.Select(point => point.Y)]);
+            var (intercept, slope) = Fit.Line([.. points.Select(point => point.X)],
+                [.. points.Select(point => point.Y)]);
             Assert.Equal(intercept, line.Intercept, 1e-9);
             Assert.Equal(slope, line.Slope, 1e-9);
         }

@@ -1,12 +1,16 @@
 namespace Ledger.Published.Tests;
 
-/// <summary>What a litre of fixer takes, as handbooks and workers print it. The program holds none of it: it is a user's setting.</summary>
+/// <summary>
+/// What a litre of fixer takes, as handbooks and workers print it. The program holds none of it: it is a user's
+/// setting.
+/// </summary>
 public sealed class FixerCapacityTests
 {
     private static readonly LocalDate Today = new(2026, 3, 15);
 
     /// <summary>A fresh bath of conventional film, counted three ways.</summary>
-    [Published("Anchell, S.: The Darkroom Cookbook, 3rd ed., Focal Press 2008, p. 108: acid fixer, alkaline fixer, and acid by the book's gallon of 4.0 l",
+    [Published("Anchell, S.: The Darkroom Cookbook, 3rd ed., Focal Press 2008, p. 108: acid fixer, alkaline fixer, and "
+        + "acid by the book's gallon of 4.0 l",
         Columns = "units")]
     private const string Rules = """
         litres | units per litre | units | sq in | 4x5 | 8x10
@@ -28,14 +32,15 @@ public sealed class FixerCapacityTests
 
     [Fact]
     public void Ten_sheets_of_11x14_exhaust_a_litre_of_20_units() =>
-        // Common practice counts two units a sheet: 20 / 2. By exact areas it is 10.39, and sheets are never rounded up.
+        // Common practice counts two units a sheet: 20 / 2. By exact areas it is 10.39, and sheets are never rounded
+        // up.
         Assert.Equal(10, Fresh(1600, 1).RemainingSheets(Format.Parse("11x14")));
 
     [Fact]
     public void Tabular_film_has_half_to_seven_tenths_of_the_capacity()
     {
-        // Common practice, no source: 50 to 70 % of the normal capacity. At two thirds, the usual factor of 1.5, 100 sheets are 66 and never
-        // rounded up to 67.
+        // Common practice, no source: 50 to 70 % of the normal capacity. At two thirds, the usual factor of 1.5, 100
+        // sheets are 66 and never rounded up to 67.
         var (fresh, sheet) = (Fresh(2000, 1), Format.Parse("4x5"));
         var usual = fresh.RemainingSheets(sheet)!.Value;
         Assert.Equal((100, 66), (usual, fresh.RemainingSheets(sheet, 1500)));

@@ -1,15 +1,20 @@
 namespace Ledger.Published.Tests;
 
-/// <summary>How long a fixer lives, as a keeping table and manuals print it. All of it is a user's setting; these are settings like theirs.</summary>
+/// <summary>
+/// How long a fixer lives, as a keeping table and manuals print it. All of it is a user's setting; these are settings
+/// like theirs.
+/// </summary>
 public sealed class FixerLifeTests
 {
     private static readonly LocalDate Mixed = new(2026, 1, 1);
 
     /// <summary>
-    /// Settings as a user may enter them, this project's choice: not published figures, but what each container's limit does is checked with them.
+    /// Settings as a user may enter them, this project's choice: not published figures, but what each container's limit
+    /// does is checked with them.
     /// </summary>
     private static readonly KeepingLimits _table = new(
-        SealedDays: 730, OpenedFullDays: 730, OpenedPartDays: 182, WorkingFullDays: 182, WorkingPartDays: 30, TrayHours: 168, FloatingLidDays: 61);
+        SealedDays: 730, OpenedFullDays: 730, OpenedPartDays: 182, WorkingFullDays: 182, WorkingPartDays: 30,
+        TrayHours: 168, FloatingLidDays: 61);
 
     [Theory]
     [InlineData(WorkingContainer.FullBottle, 182, KeepingRule.SinceMixing)]
@@ -28,7 +33,8 @@ public sealed class FixerLifeTests
         Assert.Equal(Mixed.PlusDays(730), GoodUntil.OfContainer(_table, null, Mixed, null, null)!.Date);
         var half = Mixed.PlusDays(100);
         Assert.Equal(
-            new GoodUntil(half.PlusDays(182), KeepingRule.SinceHalfEmpty), GoodUntil.OfContainer(_table, null, Mixed, Mixed.PlusDays(10), half));
+            new GoodUntil(half.PlusDays(182), KeepingRule.SinceHalfEmpty),
+            GoodUntil.OfContainer(_table, null, Mixed, Mixed.PlusDays(10), half));
     }
 
     [Theory]
@@ -40,12 +46,14 @@ public sealed class FixerLifeTests
     [InlineData(30, 61, true)]
     public void Film_fixer_is_spent_at_twice_the_fresh_clearing_time(int fresh, int seconds, bool isSpent)
     {
-        var reading = new BathReading(With(new ClearingTime(Mixed, "film", seconds * 10, false, Area.Zero, fresh * 10)), Mixed);
+        var reading = new BathReading(With(new ClearingTime(Mixed, "film", seconds * 10, false, Area.Zero, fresh * 10)),
+            Mixed);
         Assert.Equal(isSpent ? BathEnd.Test : null, reading.EndedBy);
     }
 
     [Theory]
-    [Published("US Navy Non-Resident Training Course NAVEDTRA 14209, Photography (Basic); US Army subcourse SS0509: twice the clearing time", Values = 1)]
+    [Published("US Navy Non-Resident Training Course NAVEDTRA 14209, Photography (Basic); US Army subcourse SS0509: "
+        + "twice the clearing time", Values = 1)]
     [InlineData(2000, 60, 120)]
     [InlineData(3000, 60, 180)] // three times, for film with tabular grain: common practice, no source
     [InlineData(2000, 80, 160)] // arithmetic: at the end of a bath of 40 s fresh, four times the fresh time
@@ -53,7 +61,8 @@ public sealed class FixerLifeTests
     {
         var test = new ClearingTime(Mixed, "film", clearing * 10, false, Area.Zero, 400);
         Assert.Equal(seconds * 10, test.FixingTenths(multiple));
-        Assert.Equal(seconds, new BathReading(With(test) with { Limits = new(2000, multiple, null) }, Mixed).FixingSeconds);
+        Assert.Equal(seconds, new BathReading(With(test) with { Limits = new(2000, multiple, null) },
+            Mixed).FixingSeconds);
     }
 
     [Theory] // the limits are a user's setting; these are common practice, no source
@@ -65,7 +74,8 @@ public sealed class FixerLifeTests
         Assert.Equal(milligrams, settings.SilverLimitPaper ?? settings.SilverLimitPaperFirst);
         var bath = With() with { Material = BathMaterial.Paper, Limits = new(2000, 2000, milligrams) };
         Assert.Null(new BathReading(bath with { SilverReadings = [new(Mixed, milligrams - 1)] }, Mixed).EndedBy);
-        Assert.Equal(BathEnd.Test, new BathReading(bath with { SilverReadings = [new(Mixed, milligrams)] }, Mixed).EndedBy);
+        Assert.Equal(BathEnd.Test,
+            new BathReading(bath with { SilverReadings = [new(Mixed, milligrams)] }, Mixed).EndedBy);
     }
 
     private static Bath With(params ClearingTime[] tests) => Some.Bath(mixed: Mixed) with

@@ -21,8 +21,9 @@ public sealed class FormatTests
     });
 
     /// <summary>
-    /// Areas of nominal sizes at 6.4516 cm² to the square inch: arithmetic. Two cells are finer than base units: the half plate (0.3859375 units)
-    /// lies half a base unit beside a whole one, and 80 sq in are 516.128/234 = 2.205675 sheets of 13x18cm.
+    /// Areas of nominal sizes at 6.4516 cm² to the square inch: arithmetic. Two cells are finer than base units: the
+    /// half plate (0.3859375 units) lies half a base unit beside a whole one, and 80 sq in are 516.128/234 = 2.205675
+    /// sheets of 13x18cm.
     /// </summary>
     private const string Areas = """
         format     | sq in       | units of 80 | sheets per unit
@@ -61,13 +62,14 @@ public sealed class FormatTests
     [Fact]
     public void A_size_in_inches_is_the_size_in_millimetres() => Assert.All(Table.Read(Sizes), row =>
     {
-        var (one, other) = (Format.Parse(row["format"]).Area.SquareInches, Format.Parse(row["other"]).Area.SquareInches);
+        var (one, other) = (Format.Parse(row["format"]).Area.SquareInches,
+            Format.Parse(row["other"]).Area.SquareInches);
         Assert.InRange(Math.Abs(one / other - 1), 0, row.Number("differs by less than"));
     });
 
     /// <summary>
-    /// 1 + 2 + 3 + 4 + 10 = 20 units, where an 11x14 is counted as two units, as is common practice; by its exact area of 1.925 units the load is
-    /// 19.625.
+    /// 1 + 2 + 3 + 4 + 10 = 20 units, where an 11x14 is counted as two units, as is common practice; by its exact area
+    /// of 1.925 units the load is 19.625.
     /// </summary>
     private const string MixedLoad = """
         format | sheets | units printed | units exact

@@ -9,8 +9,12 @@ public sealed class IntermittentDemandTests
     /// <summary>20 periods, 7 demands, sum 19, three trailing zeros: this project's choice.</summary>
     private static readonly long[] B = FromIntervals("2 3 1 2 2 5 4", "1 3 4 2 1 3 3", 3);
 
-    /// <summary>productC, 36 months: Hyndman and Athanasopoulos, Forecasting: Principles and Practice, 2nd ed., OTexts 2018, section 12.2.</summary>
-    private static readonly long[] ProductC = Numbers("0 2 0 1 0 11 0 0 0 0 2 0 6 3 0 0 0 0 0 7 0 0 0 0 0 0 0 3 1 0 0 1 0 1 0 0");
+    /// <summary>
+    /// productC, 36 months: Hyndman and Athanasopoulos, Forecasting: Principles and Practice, 2nd ed., OTexts 2018,
+    /// section 12.2.
+    /// </summary>
+    private static readonly long[] ProductC = Numbers(
+        "0 2 0 1 0 11 0 0 0 0 2 0 6 3 0 0 0 0 0 7 0 0 0 0 0 0 0 3 1 0 0 1 0 1 0 0");
 
     /// <summary>Twenty weeks: this project's choice.</summary>
     private static readonly long[] TwentyWeeks = Numbers("0 0 5 0 0 0 0 3 0 0 8 0 0 0 0 0 4 0 0 0");
@@ -80,7 +84,10 @@ public sealed class IntermittentDemandTests
         Assert.All(Table.Read(StepsOfB), row => Step(row, B));
     }
 
-    /// <summary>One demand is its size over its position, whatever alpha is; no demand is nothing; zeros at the end change nothing.</summary>
+    /// <summary>
+    /// One demand is its size over its position, whatever alpha is; no demand is nothing; zeros at the end change
+    /// nothing.
+    /// </summary>
     [Theory]
     [InlineData("0 0 5 0", 1.6666666666666667)]
     [InlineData("5 0 0 0", 5)]
@@ -91,9 +98,12 @@ public sealed class IntermittentDemandTests
         Assert.Equal(forecast, Croston.Over(Numbers(uses + " 0 0 0"), 0.5).Forecast);
     }
 
-    /// <summary>To seven figures as printed; to all digits as computed with the R package forecast 8.20 (CRAN 2023).</summary>
+    /// <summary>
+    /// To seven figures as printed; to all digits as computed with the R package forecast 8.20 (CRAN 2023).
+    /// </summary>
     [Fact]
-    [Published("sktime (Alan Turing Institute 2019 and on), tests of the Croston forecaster, checked against the R package forecast", Values = 3)]
+    [Published("sktime (Alan Turing Institute 2019 and on), tests of the Croston forecaster, checked against the R "
+        + "package forecast", Values = 3)]
     public void Croston_agrees_with_published_results()
     {
         Assert.Equal(0.8688921, Croston.Over(Monthly, 0.1).Forecast, 5e-8);
@@ -110,13 +120,16 @@ public sealed class IntermittentDemandTests
         Assert.Equal(1.30290456431535, Croston.Over(TwentyWeeks, 0.2).Forecast, 5e-15);
     }
 
-    /// <summary>Start: first amount and mean chance, updates after the first use. Their stated tolerance is five decimals.</summary>
+    /// <summary>
+    /// Start: first amount and mean chance, updates after the first use. Their stated tolerance is five decimals.
+    /// </summary>
     [Theory]
     [Published("sktime (Alan Turing Institute 2019 and on), tests of the TSB forecaster: printed results", Values = 3)]
     [InlineData(0.1, 0.1, 0.015194, 0.0151935911)]
     [InlineData(0.4, 0.05, 0.106244, 0.1062459511)]
     [InlineData(0.5, 0.05, 0.116315, 0.1163170022)]
-    public void TSB_agrees_with_printed_results_within_their_tolerance(double alpha, double beta, double printed, double recomputed)
+    public void TSB_agrees_with_printed_results_within_their_tolerance(double alpha, double beta,
+        double printed, double recomputed)
     {
         var forecast = Tsb.Forecast(Monthly, alpha, beta, TsbStart.FirstUseMeanChance(Monthly));
         Assert.Equal(printed, forecast, 5e-6);
@@ -136,7 +149,8 @@ public sealed class IntermittentDemandTests
     public void TSB_agrees_under_each_start_rule() => Assert.All(Table.Read(TsbStarts), row =>
     {
         var (series, alpha) = (row["series"] == "A" ? A : B, (double)row.Number("alpha"));
-        Assert.Equal((double)row.Number("first use"), Tsb.Forecast(series, alpha, alpha, TsbStart.FirstUse(series)), 5e-14);
+        Assert.Equal((double)row.Number("first use"),
+            Tsb.Forecast(series, alpha, alpha, TsbStart.FirstUse(series)), 5e-14);
         Assert.Equal((double)row.Number("means"), Tsb.Forecast(series, alpha, alpha, TsbStart.Means(series)), 5e-14);
     });
 
@@ -154,7 +168,8 @@ public sealed class IntermittentDemandTests
     }
 
     [Fact]
-    [Published("Syntetos, Boylan, Croston: On the categorization of demand patterns, Journal of the Operational Research Society 56 (2005): 1.32", Values = 1)]
+    [Published("Syntetos, Boylan, Croston: On the categorization of demand patterns, Journal of the Operational "
+        + "Research Society 56 (2005): 1.32", Values = 1)]
     public void Thirty_three_periods_with_twenty_five_demands_are_exactly_on_the_cut_off()
     {
         // 33/25 = 1.32, which binary fractions cannot hold; the cut-off belongs to the upper side.
@@ -164,7 +179,8 @@ public sealed class IntermittentDemandTests
     }
 
     [Fact]
-    [Published("Syntetos, Boylan, Croston: On the categorization of demand patterns, Journal of the Operational Research Society 56 (2005): 0.49", Values = 1)]
+    [Published("Syntetos, Boylan, Croston: On the categorization of demand patterns, Journal of the Operational "
+        + "Research Society 56 (2005): 0.49", Values = 1)]
     public void A_squared_variation_of_exactly_0_49_is_on_the_upper_side()
     {
         // 3 and 17: mean 10, variance 49 over n, 49/100 = 0.49.
@@ -187,7 +203,8 @@ public sealed class IntermittentDemandTests
     {
         foreach (var alpha in new[] { "0.1", "0.2" })
         {
-            var croston = Croston.Over(series.Take((int)row.Number("period")), double.Parse(alpha, CultureInfo.InvariantCulture));
+            var croston = Croston.Over(series.Take((int)row.Number("period")),
+                double.Parse(alpha, CultureInfo.InvariantCulture));
             Agrees(row, $"size {alpha}", croston.Size);
             Agrees(row, $"interval {alpha}", croston.Interval);
             Agrees(row, $"ratio {alpha}", croston.Forecast);
@@ -201,8 +218,11 @@ public sealed class IntermittentDemandTests
     }
 
     private static long[] Numbers(string text) =>
-        [.. text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Select(number => long.Parse(number, CultureInfo.InvariantCulture))];
+        [.. text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)
+            .Select(number => long.Parse(number, CultureInfo.InvariantCulture))];
 
     private static long[] FromIntervals(string sizes, string intervals, int zerosAtTheEnd) =>
-        [.. Numbers(sizes).Zip(Numbers(intervals), (size, interval) => Enumerable.Repeat(0L, (int)interval - 1).Append(size)).SelectMany(part => part), .. new long[zerosAtTheEnd]];
+        [.. Numbers(sizes).Zip(Numbers(intervals),
+            (size, interval) => Enumerable.Repeat(0L, (int)interval - 1).Append(size)).SelectMany(part => part),
+                .. new long[zerosAtTheEnd]];
 }

@@ -5,12 +5,14 @@ namespace Ledger.Published.Tests;
 /// <summary>How many published values hold the program to its figures.</summary>
 public sealed class PublishedCountTests(ITestOutputHelper output)
 {
-    private const BindingFlags All = BindingFlags.Static | BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly;
+    private const BindingFlags All = BindingFlags.Static | BindingFlags.Instance | BindingFlags.Public
+        | BindingFlags.NonPublic | BindingFlags.DeclaredOnly;
 
     private static readonly List<(MemberInfo Member, PublishedAttribute Published)> Members =
     [
         .. typeof(PublishedCountTests).Assembly.GetTypes().SelectMany(type => type.GetMembers(All))
-            .SelectMany(member => member.GetCustomAttributes<PublishedAttribute>().Select(published => (member, published))),
+            .SelectMany(member => member.GetCustomAttributes<PublishedAttribute>()
+                .Select(published => (member, published))),
     ];
 
     /// <summary>Each printed cell of a table counts, and each printed value that a test says it checks.</summary>
@@ -18,7 +20,9 @@ public sealed class PublishedCountTests(ITestOutputHelper output)
     public void At_least_300_distinct_published_values_are_checked_even_without_the_largest_table()
     {
         var count = Members.Sum(Values);
-        Console.WriteLine($"Published values that are checked: {count}, from {Members.Select(one => one.Published.Source).Distinct().Count()} sources");
+        Console.WriteLine(
+            $"Published values that are checked: {count}, from "
+                + $"{Members.Select(one => one.Published.Source).Distinct().Count()} sources");
         output.WriteLine($"{count} published values");
         Assert.True(count >= 300, $"only {count}");
         var largest = Members.Max(Values);
@@ -28,8 +32,10 @@ public sealed class PublishedCountTests(ITestOutputHelper output)
     [Fact]
     public void Every_source_names_a_title_and_when_or_where_it_stands() => Assert.All(Members, one =>
     {
-        Assert.True(one.Published.Source.Length >= 20 && one.Published.Source.Any(char.IsDigit), $"{one.Member.Name}: {one.Published.Source}");
-        Assert.True(one.Member is FieldInfo ? one.Published.Columns.Length > 0 : one.Published.Values > 0, $"{one.Member.Name} counts nothing");
+        Assert.True(one.Published.Source.Length >= 20 && one.Published.Source.Any(char.IsDigit),
+            $"{one.Member.Name}: {one.Published.Source}");
+        Assert.True(one.Member is FieldInfo ? one.Published.Columns.Length > 0 : one.Published.Values > 0,
+            $"{one.Member.Name} counts nothing");
     });
 
     private static int Values((MemberInfo Member, PublishedAttribute Published) one) =>

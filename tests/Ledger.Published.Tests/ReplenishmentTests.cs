@@ -8,5 +8,6 @@ public sealed class ReplenishmentTests
     [InlineData(320, 80)]  // common practice, no source: four rolls take four times as much
     [InlineData(81, 20.25)]
     public void Replenisher_goes_by_80_square_inches(decimal squareInches, decimal millilitres) =>
-        Assert.Equal(millilitres, ReplenishmentReading.For(Area.FromSquareInches(squareInches), Volume.FromMillilitres(20)).Millilitres);
+        Assert.Equal(millilitres,
+            ReplenishmentReading.For(Area.FromSquareInches(squareInches), Volume.FromMillilitres(20)).Millilitres);
 }

@@ -7,8 +7,8 @@ public sealed class Sha256Tests
 {
     /// <summary>The texts of one and of two blocks, and a million times the letter a.</summary>
     [Published(
-        "FIPS PUB 180-2, Secure Hash Standard, National Institute of Standards and Technology, 2002, appendix B.1 to B.3 "
-        + "(180-4 of 2015 refers to the same examples)", Values = 3)]
+        "FIPS PUB 180-2, Secure Hash Standard, National Institute of Standards and Technology, 2002, appendix B.1 to "
+            + "B.3 (180-4 of 2015 refers to the same examples)", Values = 3)]
     [Fact]
     public void The_examples_of_the_standard()
     {
@@ -28,6 +28,7 @@ public sealed class Sha256Tests
         new Random(20260831).NextBytes(bytes);
         for (var length = 0; length <= bytes.Length; length++)
             Assert.Equal(
-                Convert.ToHexStringLower(SHA256.HashData(bytes.AsSpan(0, length))), Sha256.Hex(bytes.AsSpan(0, length)));
+                Convert.ToHexStringLower(SHA256.HashData(bytes.AsSpan(0, length))),
+                Sha256.Hex(bytes.AsSpan(0, length)));
     }
 }

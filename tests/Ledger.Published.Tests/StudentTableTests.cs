@@ -1,12 +1,16 @@
 namespace Ledger.Published.Tests;
 
-/// <summary>The quantiles behind the range in which a bath's clearing time is expected to reach its limit, against printed tables.</summary>
+/// <summary>
+/// The quantiles behind the range in which a bath's clearing time is expected to reach its limit, against printed
+/// tables.
+/// </summary>
 public sealed class StudentTableTests
 {
     /// <summary>Upper critical values: the chance of less, by degrees of freedom.</summary>
     [Published(
-        "NIST/SEMATECH e-Handbook of Statistical Methods, National Institute of Standards and Technology, section 1.3.6.7.2: upper critical "
-        + "values of Student's t distribution", Columns = "0.90, 0.95, 0.975, 0.99, 0.995")]
+        "NIST/SEMATECH e-Handbook of Statistical Methods, National Institute of Standards and Technology, section "
+            + "1.3.6.7.2: upper critical values of Student's t distribution",
+                Columns = "0.90, 0.95, 0.975, 0.99, 0.995")]
     private const string Critical = """
         degrees | 0.90  | 0.95  | 0.975  | 0.99   | 0.995
         1       | 3.078 | 6.314 | 12.706 | 31.821 | 63.657
@@ -50,10 +54,14 @@ public sealed class StudentTableTests
                 2 * double.Parse(below, System.Globalization.CultureInfo.InvariantCulture) - 1, row.Count("degrees")));
     });
 
-    /// <summary>Factors of an interval that holds a share of the distribution; the odd shares are one, two and three standard deviations.</summary>
+    /// <summary>
+    /// Factors of an interval that holds a share of the distribution; the odd shares are one, two and three standard
+    /// deviations.
+    /// </summary>
     [Published(
-        "Taylor, B. N. and Kuyatt, C. E.: Guidelines for Evaluating and Expressing the Uncertainty of NIST Measurement Results, NIST Technical "
-        + "Note 1297, National Institute of Standards and Technology, 1994, table B.1", Columns = "68.27, 95.45, 99.73")]
+        "Taylor, B. N. and Kuyatt, C. E.: Guidelines for Evaluating and Expressing the Uncertainty of NIST Measurement "
+            + "Results, NIST Technical Note 1297, National Institute of Standards and Technology, 1994, table B.1",
+                Columns = "68.27, 95.45, 99.73")]
     private const string Intervals = """
         degrees | 68.27 | 95.45 | 99.73
         1       | 1.84  | 13.97 | 235.80

@@ -15,7 +15,8 @@ public sealed class TwoBathFixingTests
         Assert.Null(new BathReading(ledger.Holdings.Bath("F1")!, Some.Today).EndedBy);
         Clear(ledger, 60);
         Assert.Equal(BathEnd.Test, new BathReading(ledger.Holdings.Bath("F1")!, Some.Today).EndedBy);
-        Assert.Equal("rotate the pair: discard the first bath, move the second up, mix a new second", TodayReading.Of(ledger.Holdings)[0].Step);
+        Assert.Equal("rotate the pair: discard the first bath, move the second up, mix a new second",
+            TodayReading.Of(ledger.Holdings)[0].Step);
 
         ledger.Post(Rotation("F3"));
         Assert.Equal(["F2", "F3"], ledger.Holdings.Baths.Select(bath => bath.Code));
@@ -24,7 +25,8 @@ public sealed class TwoBathFixingTests
     }
 
     [Fact]
-    [Published("Anchell, S.: The Darkroom Cookbook, 3rd ed., Focal Press 2008, p. 107: three rotations, then both baths are thrown out", Values = 1)]
+    [Published("Anchell, S.: The Darkroom Cookbook, 3rd ed., Focal Press 2008, p. 107: three rotations, then both "
+        + "baths are thrown out", Values = 1)]
     public void After_the_third_rotation_both_baths_go()
     {
         var ledger = Pair();
@@ -57,7 +59,8 @@ public sealed class TwoBathFixingTests
     }
 
     [Theory]
-    [Published("US Code of Federal Regulations, 36 CFR 1238.14: at most 0.014 g of thiosulfate per square metre", Values = 1)]
+    [Published("US Code of Federal Regulations, 36 CFR 1238.14: at most 0.014 g of thiosulfate per square metre",
+        Values = 1)]
     [InlineData("0.014 g/m2", true)]
     [InlineData("0.0141 g/m2", false)]
     [InlineData("0.007 g/m²", true)]
@@ -73,7 +76,8 @@ public sealed class TwoBathFixingTests
     }
 
     [Theory]
-    [Published("GOS Micro (microfilm bureau): page on the methylene blue test, ISO 18901 (read 2025): the same limit as 1.4 µg/cm²", Values = 1)]
+    [Published("GOS Micro (microfilm bureau): page on the methylene blue test, ISO 18901 (read 2025): the same limit "
+        + "as 1.4 µg/cm²", Values = 1)]
     [InlineData("1.4 ug/cm2", 14)]
     [InlineData("1.4 µg/cm²", 14)]
     [InlineData("1.41 ug/cm2", 15)]
@@ -81,7 +85,8 @@ public sealed class TwoBathFixingTests
         Assert.Equal(milligrams, ResidualTest.MilligramsPerSquareMetre(result));
 
     [Theory]
-    [Published("Nishimura, D.: Conservation DistList, 21 September 1997, on ANSI IT9.1-1996: 0.02 g/m² in radiographic film", Values = 1)]
+    [Published("Nishimura, D.: Conservation DistList, 21 September 1997, on ANSI IT9.1-1996: 0.02 g/m² in radiographic "
+        + "film", Values = 1)]
     [InlineData("0.02 g/m2", true)]
     [InlineData("0.021 g/m2", false)]
     public void Radiographic_film_may_keep_more(string result, bool passes)
@@ -104,10 +109,12 @@ public sealed class TwoBathFixingTests
         return ledger;
     }
 
-    private static Rotation Rotation(string newBath) => new() { Key = Some.Key(), Date = Some.Today, NewBath = newBath };
+    private static Rotation Rotation(string newBath) =>
+        new() { Key = Some.Key(), Date = Some.Today, NewBath = newBath };
 
-    private static void Clear(InMemoryLedger ledger, decimal seconds, bool isFresh = false) => ledger.Post(new ClearingTest
-    {
-        Key = Some.Key(), Date = Some.Today, Bath = "F1", Film = "fen80", Seconds = seconds, IsFresh = isFresh,
-    });
+    private static void Clear(InMemoryLedger ledger, decimal seconds, bool isFresh = false) =>
+        ledger.Post(new ClearingTest
+        {
+            Key = Some.Key(), Date = Some.Today, Bath = "F1", Film = "fen80", Seconds = seconds, IsFresh = isFresh,
+        });
 }

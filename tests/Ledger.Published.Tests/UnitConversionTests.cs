@@ -8,8 +8,11 @@ public sealed class UnitConversionTests
     /// <summary>The reference library's fluid ounce differs from the definition in the twelfth figure.</summary>
     private const double ItsFluidOunce = 2e-12;
 
-    /// <summary>US volumes are whole microlitres only in large amounts, so each row takes as many as make it exact.</summary>
-    [Published("NIST Handbook 44, appendix C, National Institute of Standards and Technology 2024: gallon of 231 cubic inches, and its parts",
+    /// <summary>
+    /// US volumes are whole microlitres only in large amounts, so each row takes as many as make it exact.
+    /// </summary>
+    [Published("NIST Handbook 44, appendix C, National Institute of Standards and Technology 2024: gallon of 231 cubic "
+        + "inches, and its parts",
         Columns = "ml in one, fl oz in one")]
     private const string Volumes = """
         unit        | ml in one      | fl oz in one | so many
@@ -27,7 +30,8 @@ public sealed class UnitConversionTests
     });
 
     /// <summary>Cubic metres in one, to seven figures.</summary>
-    [Published("Thompson, A. and Taylor, B. N.: Guide for the Use of the International System of Units, NIST Special Publication 811, 2008, appendix B.9",
+    [Published("Thompson, A. and Taylor, B. N.: Guide for the Use of the International System of Units, NIST Special "
+        + "Publication 811, 2008, appendix B.9",
         Columns = "m3")]
     private const string SevenFigures = """
         unit        | fl oz | m3
@@ -38,11 +42,12 @@ public sealed class UnitConversionTests
         """;
 
     [Fact]
-    public void A_volume_in_cubic_metres_is_fluid_ounces_to_seven_figures() => Assert.All(Table.Read(SevenFigures), row =>
-    {
-        var ounces = Volume.FromMillilitres(row.Number("m3") * 1_000_000 * 1000).FluidOunces / 1000;
-        Assert.InRange(ounces / row.Number("fl oz") - 1, -2e-7m, 2e-7m);
-    });
+    public void A_volume_in_cubic_metres_is_fluid_ounces_to_seven_figures() =>
+        Assert.All(Table.Read(SevenFigures), row =>
+        {
+            var ounces = Volume.FromMillilitres(row.Number("m3") * 1_000_000 * 1000).FluidOunces / 1000;
+            Assert.InRange(ounces / row.Number("fl oz") - 1, -2e-7m, 2e-7m);
+        });
 
     [Fact]
     [Published("US Code of Federal Regulations, 16 CFR 500.19: conversions", Values = 1)]
@@ -90,7 +95,8 @@ public sealed class UnitConversionTests
         var reference = UnitsNet.Area.FromSquareInches(squareInches);
         AssertClose(reference.SquareCentimeters, (double)ours.SquareCentimetres);
         AssertClose(reference.SquareMillimeters, ours.Hundredths / 100d);
-        AssertClose(UnitsNet.Area.FromSquareMillimeters(ours.Hundredths / 100d).SquareInches, (double)ours.SquareInches);
+        AssertClose(UnitsNet.Area.FromSquareMillimeters(ours.Hundredths / 100d).SquareInches,
+            (double)ours.SquareInches);
     }
 
     [Theory]

@@ -3,8 +3,8 @@ using static Ledger.Storage.Tests.Support.Holders;
 namespace Ledger.Storage.Tests;
 
 /// <summary>
-/// Items of which nothing is there and holders in which nothing is are looked up when they are asked for, and are the same as if all
-/// had been read at once.
+/// Items of which nothing is there and holders in which nothing is are looked up when they are asked for, and are the
+/// same as if all had been read at once.
 /// </summary>
 public sealed class CatalogueTests : IDisposable
 {
@@ -43,10 +43,12 @@ public sealed class CatalogueTests : IDisposable
         var all = Held.Items.ToList();
         _file.Reopen();
         var held = Held;
-        Assert.Equal(all.Where(item => item.Kind == ItemKind.Supply).Select(Told), held.ItemsOf(ItemKind.Supply).Select(Told));
+        Assert.Equal(all.Where(item => item.Kind == ItemKind.Supply).Select(Told),
+            held.ItemsOf(ItemKind.Supply).Select(Told));
         Assert.Equal(all.Select(item => item.Code), held.ItemCodes);
         Assert.Equal(all.Select(Told), held.ItemCodes.Select(code => Told(held.Item(code)!)));
-        Assert.Equal(all.Select(item => held.LastContainerNumber(item.Code)), all.Select(item => Held.LastContainerNumber(item.Code)));
+        Assert.Equal(all.Select(item => held.LastContainerNumber(item.Code)),
+            all.Select(item => Held.LastContainerNumber(item.Code)));
         Assert.Equal(["pan"], held.ItemsOf(ItemKind.Film).Select(item => item.Code));
 
         static string Told(Item item) => $"{item}";
@@ -80,7 +82,9 @@ public sealed class CatalogueTests : IDisposable
         Assert.Equal(held.Film.Codes, held.Film.Holders.Select(holder => holder.Code));
     }
 
-    /// <summary>A screen keeps its holdings until it is read again; what it asks for until then still gets an answer.</summary>
+    /// <summary>
+    /// A screen keeps its holdings until it is read again; what it asks for until then still gets an answer.
+    /// </summary>
     [Fact]
     public void Holdings_that_outlive_their_reading_look_things_up_as_they_stand_then()
     {
@@ -127,16 +131,19 @@ public sealed class CatalogueTests : IDisposable
         static string Told(HolderSide side) => $"{side.Code} {side.OwnFaults} {side.LastUsedOn} {side.LastEmptiedOn}";
     }
 
-    /// <summary>One import looks for the last entry once and follows its own; entry by entry it is looked for each time.</summary>
+    /// <summary>
+    /// One import looks for the last entry once and follows its own; entry by entry it is looked for each time.
+    /// </summary>
     [Fact]
     public void Entries_come_out_alike_whether_they_are_imported_at_once_or_recorded_one_by_one()
     {
         Entry[] entries =
         [
-            Some.Session("S1", month: 5), Some.Define(Some.Gloves() with { Code = "late" }) with { Date = Some.Day(4, 1) },
+            Some.Session("S1", month: 5),
+            Some.Define(Some.Gloves() with { Code = "late" }) with { Date = Some.Day(4, 1) },
             Some.Session("S2", month: 4), Some.Session("S3", month: 6),
-            Some.Define(Some.Gloves() with { Code = "late", Name = "Other gloves" }) with { Date = Some.Day(6, 20) }, Some.Session("S4", month: 6),
-            Some.Session("S5", month: 3),
+            Some.Define(Some.Gloves() with { Code = "late", Name = "Other gloves" }) with { Date = Some.Day(6, 20) },
+            Some.Session("S4", month: 6), Some.Session("S5", month: 3),
         ];
         using var other = new TemporaryLedger();
         Some.Stock(other);

@@ -1,6 +1,8 @@
 namespace Ledger.Storage.Tests;
 
-/// <summary>What counts as use. The stock comes on 2 January 2025 and the bath F1 is mixed of 300 ml on 1 February.</summary>
+/// <summary>
+/// What counts as use. The stock comes on 2 January 2025 and the bath F1 is mixed of 300 ml on 1 February.
+/// </summary>
 public sealed class DemandTests : IDisposable
 {
     private readonly TemporaryLedger _file = new();
@@ -15,9 +17,11 @@ public sealed class DemandTests : IDisposable
         _file.Accept(Some.Session("S01", 4, month: 3)); // 1 March
         _file.Accept(Some.Session("S02", 3, month: 3) with { Date = Some.Day(3, 8) });
         var series = Demand("pan", Some.Day(3, 8));
-        Assert.Equal((7, Some.Day(3, 8), 10), (series.PeriodDays, series.LastDay, series.Periods)); // 66 days: nine whole weeks and three days
+        Assert.Equal((7, Some.Day(3, 8), 10),
+            (series.PeriodDays, series.LastDay, series.Periods)); // 66 days: nine whole weeks and three days
         Assert.Equal([0, 0, 0, 0, 0, 0, 0, 0, 4, 3], series.Uses);
-        Assert.Equal([0, 0, 0, 0, 0, 0, 0, 4, 3], Demand("pan", Some.Day(3, 9), 8).Uses); // 2 to 9 March, and 22 February to 1 March
+        Assert.Equal([0, 0, 0, 0, 0, 0, 0, 4, 3],
+            Demand("pan", Some.Day(3, 9), 8).Uses); // 2 to 9 March, and 22 February to 1 March
     }
 
     [Fact]
@@ -26,7 +30,8 @@ public sealed class DemandTests : IDisposable
         foreach (var fate in new[] { Fate.Negative, Fate.Keeper, Fate.Reject, Fate.Test, Fate.Practice })
             _file.Accept(Some.Session($"S-{fate}", 2, fate));
         Assert.Equal(6, Demand("pan", Some.Day(3, 1)).Uses[^1]);
-        Assert.Equal(5 * 25_000, Demand("syrup", Some.Day(3, 1)).Uses[^1]); // the developer of a test is gone all the same
+        Assert.Equal(5 * 25_000,
+            Demand("syrup", Some.Day(3, 1)).Uses[^1]); // the developer of a test is gone all the same
         Assert.Equal(5, Demand("gloves", Some.Day(3, 1)).Uses[^1]);
     }
 
@@ -41,11 +46,14 @@ public sealed class DemandTests : IDisposable
     [Fact]
     public void What_was_thrown_away_counted_or_corrected_does_not_count()
     {
-        _file.Accept(new Discard { Key = Some.Key(), Date = Some.Day(3, 1), What = "pan", Quantity = new(3, Unit.Sheet), Reason = "fogged" });
-        _file.Accept(new StockCount { Key = Some.Key(), Date = Some.Day(3, 1), What = "syrup", Found = Quantity.Of(900, Unit.Millilitre), Reason = "dregs" });
+        _file.Accept(new Discard { Key = Some.Key(), Date = Some.Day(3, 1), What = "pan", Quantity = new(3, Unit.Sheet),
+            Reason = "fogged" });
+        _file.Accept(new StockCount { Key = Some.Key(), Date = Some.Day(3, 1), What = "syrup",
+            Found = Quantity.Of(900, Unit.Millilitre), Reason = "dregs" });
         var wrong = _file.Accept(Some.Session());
         _file.Accept(new Undo { Key = Some.Key(), Date = Some.Day(3, 1), Number = wrong.Number, Reason = "mistaken" });
-        Assert.All(new[] { "pan", "syrup", "gloves" }, item => Assert.Equal(0, Demand(item, Some.Day(3, 1)).Uses.Sum()));
+        Assert.All(new[] { "pan", "syrup", "gloves" },
+            item => Assert.Equal(0, Demand(item, Some.Day(3, 1)).Uses.Sum()));
     }
 
     [Fact]
@@ -59,11 +67,13 @@ public sealed class DemandTests : IDisposable
     [Fact]
     public void Delivery_times_are_those_of_the_deliveries_that_name_an_order()
     {
-        _file.Accept(new OrderPlacement { Key = Some.Key(), Date = Some.Day(4, 1), Order = "A", Lines = [new() { Item = "pan", Packs = 2 }] });
+        _file.Accept(new OrderPlacement { Key = Some.Key(), Date = Some.Day(4, 1), Order = "A",
+            Lines = [new() { Item = "pan", Packs = 2 }] });
         var first = _file.Accept(Some.Delivery("pan", 1, 186, order: "A") with { Date = Some.Day(4, 11) });
         _file.Accept(Some.Delivery("pan", 1, 186, order: "A") with { Date = Some.Day(5, 21) });
         _file.Accept(Some.Delivery("pan", 1, 186) with { Date = Some.Day(5, 22) });
-        Assert.Equal([new("pan", Some.Day(4, 1), 10), new("pan", Some.Day(4, 1), 50)], _file.Ledger.DeliveryTimes(Some.Day(12, 1)));
+        Assert.Equal([new("pan", Some.Day(4, 1), 10), new("pan", Some.Day(4, 1), 50)],
+            _file.Ledger.DeliveryTimes(Some.Day(12, 1)));
         Assert.Equal([new("pan", Some.Day(4, 1), 10)], _file.Ledger.DeliveryTimes(Some.Day(5, 20)));
         _file.Accept(new Undo { Key = Some.Key(), Date = Some.Day(6, 1), Number = first.Number, Reason = "mistaken" });
         Assert.Equal([new("pan", Some.Day(4, 1), 50)], _file.Ledger.DeliveryTimes(Some.Day(12, 1)));
@@ -80,5 +90,6 @@ public sealed class DemandTests : IDisposable
 
     private LastPrice Price(LocalDate day) => _file.Ledger.LastPrices(day).Single(price => price.Item == "pan");
 
-    private DemandSeries Demand(string item, LocalDate asOf, int days = 7) => _file.Ledger.Demand(asOf, days).Single(series => series.Item == item);
+    private DemandSeries Demand(string item, LocalDate asOf, int days = 7) =>
+        _file.Ledger.Demand(asOf, days).Single(series => series.Item == item);
 }

@@ -15,7 +15,8 @@ public sealed class FileTests : IDisposable
         var trouble = Assert.Throws<LedgerFileException>(() => _file.Ledger.HoldingsOn(_file.Ledger.Today));
         Assert.Contains("holds a value that cannot be read", trouble.Message, StringComparison.Ordinal);
         Assert.NotNull(trouble.InnerException);
-        Assert.Contains(_file.Ledger.Check(null, default).Problems, problem => problem.Contains("cannot be read", StringComparison.Ordinal));
+        Assert.Contains(_file.Ledger.Check(null, default).Problems,
+            problem => problem.Contains("cannot be read", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -57,7 +58,9 @@ public sealed class FileTests : IDisposable
     public void A_file_of_a_newer_version_is_refused()
     {
         _file.Ledger.Dispose();
-        Sql(_file.FilePath, "INSERT INTO SchemaVersions (ScriptName, Applied) VALUES ('migrations/9999_from_the_future.sql', '2030-01-01')");
+        Sql(_file.FilePath,
+            "INSERT INTO SchemaVersions (ScriptName, Applied) VALUES ('migrations/9999_from_the_future.sql', "
+                + "'2030-01-01')");
         Assert.Contains("newer version", Refusal(_file.FilePath));
     }
 
@@ -71,7 +74,8 @@ public sealed class FileTests : IDisposable
         other.Open();
         other.Run("BEGIN IMMEDIATE");
         _file.Ledger.Connection.DefaultTimeout = 1;
-        Assert.Contains("locked", Assert.Throws<LedgerFileException>(() => _file.Ledger.Post(Some.Define(Some.Film()))).Message);
+        Assert.Contains("locked",
+            Assert.Throws<LedgerFileException>(() => _file.Ledger.Post(Some.Define(Some.Film()))).Message);
         other.Run("ROLLBACK");
         Assert.Empty(_file.Ledger.Journal(_file.Ledger.Today, null, 10));
         _file.Accept(Some.Define(Some.Film()));
@@ -125,7 +129,8 @@ public sealed class FileTests : IDisposable
     [Fact]
     public void An_import_is_written_whole_or_not_at_all()
     {
-        Entry[] entries = [Some.Define(Some.Film()), Some.Delivery("pan"), Some.Delivery("none"), Some.Delivery("pan", -1)];
+        Entry[] entries = [Some.Define(Some.Film()), Some.Delivery("pan"), Some.Delivery("none"),
+            Some.Delivery("pan", -1)];
         var outcome = _file.Ledger.Import(entries, dryRun: false, null, default);
         Assert.Equal([2, 3], outcome.Refused.Select(refused => refused.Index));
         Assert.Empty(_file.Ledger.Journal(_file.Ledger.Today, null, 10));
@@ -146,7 +151,8 @@ public sealed class FileTests : IDisposable
         Assert.Equal(25, _file.Ledger.HoldingsOn(_file.Ledger.Today).OnHand(Some.Film()).Base);
     }
 
-    private string Refusal(string path) => Assert.Throws<LedgerFileException>(() => LedgerFile.Open(path, _file.Clock)).Message;
+    private string Refusal(string path) =>
+        Assert.Throws<LedgerFileException>(() => LedgerFile.Open(path, _file.Clock)).Message;
 
     private static void Sql(string path, string sql)
     {

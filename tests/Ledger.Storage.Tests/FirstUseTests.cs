@@ -12,7 +12,8 @@ public sealed class FirstUseTests : IDisposable
     [Theory]
     [InlineData("")]
     [InlineData("PRAGMA journal_mode = wal")]
-    [InlineData("PRAGMA journal_mode = wal; CREATE TABLE SchemaVersions (SchemaVersionID INTEGER PRIMARY KEY AUTOINCREMENT, ScriptName TEXT NOT NULL, Applied DATETIME NOT NULL)")]
+    [InlineData("PRAGMA journal_mode = wal; CREATE TABLE SchemaVersions (SchemaVersionID INTEGER PRIMARY KEY "
+        + "AUTOINCREMENT, ScriptName TEXT NOT NULL, Applied DATETIME NOT NULL)")]
     public void An_unfinished_file_is_finished(string sql)
     {
         using (var connection = new SqliteConnection($"Data Source={New};Pooling=False"))
@@ -46,7 +47,8 @@ public sealed class FirstUseTests : IDisposable
                 {
                     start.SignalAndWait();
                     using var ledger = LedgerFile.Open(path, _file.Clock);
-                    Assert.IsType<Ledger.Core.Journal.Posted>(ledger.Post(Some.Define(Some.Film() with { Code = $"film{i}" })));
+                    Assert.IsType<Ledger.Core.Journal.Posted>(
+                        ledger.Post(Some.Define(Some.Film() with { Code = $"film{i}" })));
                     return ledger.MigratedFrom;
                 },
                 CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default)));

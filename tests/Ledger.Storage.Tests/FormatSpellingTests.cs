@@ -20,7 +20,8 @@ public sealed class FormatSpellingTests : IDisposable
     public void Film_of_an_older_spelling_is_film_of_that_size()
     {
         var holdings = _file.Ledger.HoldingsOn(_file.Ledger.Today);
-        Assert.Equal(("4x5", 19m), (holdings.Item("pan")!.Format!.Code, holdings.Item("pan")!.Format!.Area.SquareInches));
+        Assert.Equal(("4x5", 19m),
+            (holdings.Item("pan")!.Format!.Code, holdings.Item("pan")!.Format!.Area.SquareInches));
         _file.Accept(Some.Define(holdings.Item("pan")! with { Name = "Pan, the new box" }));
         _file.Accept(Some.Session("S01", 4));
     }
@@ -28,10 +29,13 @@ public sealed class FormatSpellingTests : IDisposable
     [Fact]
     public void What_is_defined_under_the_spelling_of_today_counts()
     {
-        _file.Run("DELETE FROM film_format; INSERT INTO film_format (code, unit, area) VALUES ('4x5', 'sheet', 1161288), ('4x5in', 'sheet', 1225804)");
+        _file.Run(
+            "DELETE FROM film_format; INSERT INTO film_format (code, unit, area) VALUES ('4x5', 'sheet', 1161288), "
+                + "('4x5in', 'sheet', 1225804)");
         _file.Reopen();
         Assert.Equal(18m, AreaOfPan());
-        _file.Accept(new FormatDefinition { Key = Some.Key(), Date = Some.Day(2, 1), Format = new("4x5in", Area.FromSquareInches(17)) });
+        _file.Accept(new FormatDefinition { Key = Some.Key(), Date = Some.Day(2, 1),
+            Format = new("4x5in", Area.FromSquareInches(17)) });
         _file.Reopen();
         Assert.Equal(17m, AreaOfPan());
     }

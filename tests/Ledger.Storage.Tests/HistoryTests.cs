@@ -2,7 +2,9 @@ using SQLitePCL;
 
 namespace Ledger.Storage.Tests;
 
-/// <summary>What is read costs the same work however long the journal around it is: counted in steps of SQLite, not in time.</summary>
+/// <summary>
+/// What is read costs the same work however long the journal around it is: counted in steps of SQLite, not in time.
+/// </summary>
 public sealed class HistoryTests : IDisposable
 {
     private static readonly LocalDate LastOfMarch = Some.Day(3, 31);
@@ -42,7 +44,8 @@ public sealed class HistoryTests : IDisposable
             """
             INSERT INTO entry (id, key, kind, date, recorded_at, summary, note)
                 WITH RECURSIVE n (i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < 3000)
-                SELECT 1000 + i, 'other-' || i, 'other', date(iif(i % 2, '2025-04-01', '2025-01-02'), (i % 25) || ' days'),
+                SELECT 1000 + i, 'other-' || i, 'other', date(iif(i % 2, '2025-04-01', '2025-01-02'),
+                    (i % 25) || ' days'),
                     '2026-01-01T00:00:00.000Z', '', '' FROM n
             """);
         Assert.InRange(Steps(Readings[name]), 1, before * 2);

@@ -8,26 +8,34 @@ public sealed class InSqlTests
     {
         Assert.Equal(
             [
-                Places.Supplier, Places.FiledNegatives, Places.Rejects, Places.UsedUp, Places.LostOrGained, Places.Discarded, Places.Mixing,
-                Places.Prints,
+                Places.Supplier, Places.FiledNegatives, Places.Rejects, Places.UsedUp, Places.LostOrGained,
+                Places.Discarded, Places.Mixing, Places.Prints,
             ],
             new[]
             {
-                InSql.Supplier, InSql.FiledNegatives, InSql.Rejects, InSql.UsedUp, InSql.LostOrGained, InSql.Discarded, InSql.Mixing, InSql.Prints,
+                InSql.Supplier, InSql.FiledNegatives, InSql.Rejects, InSql.UsedUp, InSql.LostOrGained,
+                InSql.Discarded, InSql.Mixing, InSql.Prints,
             }.Select(number => new PlaceId(long.Parse(number, System.Globalization.CultureInfo.InvariantCulture))));
         Assert.Equal(InSql.Dummy, $"'{Fate.Dummy.Name()}'");
-        Assert.Equal(InSql.OfPictures, string.Join(", ", new[] { Fate.Negative, Fate.Keeper, Fate.Reject }.Select(fate => $"'{fate.Name()}'")));
+        Assert.Equal(InSql.OfPictures,
+            string.Join(", ", new[] { Fate.Negative, Fate.Keeper, Fate.Reject }.Select(fate => $"'{fate.Name()}'")));
     }
 
-    /// <summary>No statement outside of the migrations names a single place by its number, or a fate, by itself.</summary>
+    /// <summary>
+    /// No statement outside of the migrations names a single place by its number, or a fate, by itself.
+    /// </summary>
     [Fact]
     public void No_statement_names_them_otherwise()
     {
-        var source = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(Here())!, "..", "..", "src", "Ledger.Storage"));
-        var literal = new System.Text.RegularExpressions.Regex(@"(to_place|from_place|place_id) (IN \(|= )[0-9]\b|'(negative|keeper|reject|dummy|practice)'");
+        var source = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(Here())!, "..", "..",
+            "src", "Ledger.Storage"));
+        var literal = new System.Text.RegularExpressions.Regex(
+            @"(to_place|from_place|place_id) (IN \(|= )[0-9]\b|'(negative|keeper|reject|dummy|practice)'");
         Assert.Empty(Directory.EnumerateFiles(source, "*.cs", SearchOption.AllDirectories)
-            .Where(file => !file.EndsWith("InSql.cs", StringComparison.Ordinal) && !file.Contains("/obj/", StringComparison.Ordinal))
-            .SelectMany(file => File.ReadLines(file).Where(line => literal.IsMatch(line)).Select(line => $"{Path.GetFileName(file)}: {line.Trim()}")));
+            .Where(file => !file.EndsWith("InSql.cs", StringComparison.Ordinal)
+                && !file.Contains("/obj/", StringComparison.Ordinal))
+            .SelectMany(file => File.ReadLines(file).Where(line => literal.IsMatch(line))
+                .Select(line => $"{Path.GetFileName(file)}: {line.Trim()}")));
     }
 
     private static string Here([System.Runtime.CompilerServices.CallerFilePath] string here = "") => here;

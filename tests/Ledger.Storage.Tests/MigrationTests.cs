@@ -43,7 +43,8 @@ public sealed class MigrationTests : IDisposable
     public void A_failure_leaves_the_file_byte_for_byte_and_no_copy()
     {
         _file.Ledger.Dispose();
-        foreach (var bad in new[] { "INSERT INTO nowhere VALUES (1)", "INSERT INTO lot (id, item_id) SELECT 1, 1 FROM nowhere", "not SQL" })
+        foreach (var bad in new[] { "INSERT INTO nowhere VALUES (1)",
+            "INSERT INTO lot (id, item_id) SELECT 1, 1 FROM nowhere", "not SQL" })
             AssertUnchanged(
                 "could not be brought up to date",
                 new("migrations/9998_good.sql", () => "CREATE TABLE extra (x) STRICT"),
@@ -56,7 +57,8 @@ public sealed class MigrationTests : IDisposable
         Some.Stock(_file);
         _file.Ledger.Dispose();
         AssertUnchanged("refer to something that is not there", new MigrationScript(
-            "migrations/9999_bad.sql", () => "CREATE TABLE extra (item_id INTEGER REFERENCES item (id)); INSERT INTO extra VALUES (4711)"));
+            "migrations/9999_bad.sql",
+            () => "CREATE TABLE extra (item_id INTEGER REFERENCES item (id)); INSERT INTO extra VALUES (4711)"));
     }
 
     [Fact]
@@ -64,17 +66,22 @@ public sealed class MigrationTests : IDisposable
     {
         Some.Stock(_file);
         _file.Ledger.Dispose();
-        var (connection, copy) = FileOpener.Open(_file.FilePath, _file.Clock.GetCurrentInstant(), With(new MigrationScript(
-            "migrations/9999_process.sql",
-            () => """
-            CREATE TABLE new_process (id INTEGER PRIMARY KEY, name TEXT NOT NULL UNIQUE COLLATE NOCASE, extra TEXT) STRICT;
-            INSERT INTO new_process (id, name) SELECT id, name FROM process;
-            DROP TABLE process;
-            ALTER TABLE new_process RENAME TO process;
-            """)));
+        var (connection, copy) = FileOpener.Open(_file.FilePath, _file.Clock.GetCurrentInstant(),
+            With(new MigrationScript(
+                "migrations/9999_process.sql",
+                () => """
+                CREATE TABLE new_process (id INTEGER PRIMARY KEY, name TEXT NOT NULL UNIQUE COLLATE NOCASE,
+                    extra TEXT) STRICT;
+                INSERT INTO new_process (id, name) SELECT id, name FROM process;
+                DROP TABLE process;
+                ALTER TABLE new_process RENAME TO process;
+                """)));
         using (connection)
         {
-            Assert.Equal(1, connection.Number("SELECT count(*) FROM process_version v JOIN process p ON p.id = v.process_id WHERE p.name = 'tray'"));
+            Assert.Equal(1,
+                connection.Number(
+                    "SELECT count(*) FROM process_version v JOIN process p ON p.id = v.process_id WHERE p.name = "
+                        + "'tray'"));
             Assert.Equal(1, connection.Number("PRAGMA foreign_keys"));
         }
 
@@ -122,12 +129,14 @@ public sealed class MigrationTests : IDisposable
     {
         var before = File.ReadAllBytes(_file.FilePath);
         Assert.Contains(sentence, Assert.Throws<LedgerFileException>(() =>
-            FileOpener.Open(_file.FilePath, _file.Clock.GetCurrentInstant(), With(scripts))).Message, StringComparison.Ordinal);
+            FileOpener.Open(_file.FilePath, _file.Clock.GetCurrentInstant(), With(scripts))).Message,
+                StringComparison.Ordinal);
         Assert.Equal([_file.FilePath], Directory.EnumerateFiles(_file.Folder));
         Assert.Equal(before, File.ReadAllBytes(_file.FilePath));
     }
 
-    private static Migrations With(params MigrationScript[] scripts) => new([.. MigrationScript.Embedded(), .. scripts]);
+    private static Migrations With(params MigrationScript[] scripts) =>
+        new([.. MigrationScript.Embedded(), .. scripts]);
 
     /// <summary>A file that knows the first migration only.</summary>
     private static void MakeOlder(string path)
@@ -139,7 +148,8 @@ public sealed class MigrationTests : IDisposable
         using var command = connection.CreateCommand();
         command.CommandText = script.ReadToEnd() + $"""
             ;
-            CREATE TABLE SchemaVersions (SchemaVersionID INTEGER PRIMARY KEY AUTOINCREMENT NOT NULL, ScriptName TEXT NOT NULL, Applied DATETIME NOT NULL);
+            CREATE TABLE SchemaVersions (SchemaVersionID INTEGER PRIMARY KEY AUTOINCREMENT NOT NULL,
+                ScriptName TEXT NOT NULL, Applied DATETIME NOT NULL);
             INSERT INTO SchemaVersions (ScriptName, Applied) VALUES ('{first}', '2025-01-01');
             """;
         command.ExecuteNonQuery();

@@ -46,7 +46,9 @@ public sealed class NewFileTests : IDisposable
         Assert.True(File.Exists(one.Unfinished));
         one.Finish(isReplacing: false);
         other.Finish(isReplacing: false);
-        Assert.Equal([Target, Target + "2", _file.FilePath], Directory.EnumerateFiles(_file.Folder, "*.db*").Where(file => !file.Contains(".db-", StringComparison.Ordinal)).Order());
+        Assert.Equal([Target, Target + "2", _file.FilePath],
+            Directory.EnumerateFiles(_file.Folder, "*.db*")
+                .Where(file => !file.Contains(".db-", StringComparison.Ordinal)).Order());
         Assert.Empty(Directory.EnumerateFiles(_file.Folder, ".*"));
     }
 

@@ -11,8 +11,10 @@ public sealed class OrderTests : IDisposable
     [Fact]
     public void What_was_written_of_an_order_is_read_back_whole()
     {
-        _file.Accept(Order("spring", ("pan", 2, 186.50m), ("syrup", 1, 42)) with { Supplier = "mail-order shop", IsPrepaid = true });
-        _file.Accept(new OrderChange { Key = Some.Key(), Date = Some.Day(4, 2), Order = "spring", Item = "pan", ExpectedOn = Some.Day(5, 20), IsBackOrdered = true });
+        _file.Accept(Order("spring", ("pan", 2, 186.50m), ("syrup", 1, 42)) with { Supplier = "mail-order shop",
+            IsPrepaid = true });
+        _file.Accept(new OrderChange { Key = Some.Key(), Date = Some.Day(4, 2), Order = "spring",
+            Item = "pan", ExpectedOn = Some.Day(5, 20), IsBackOrdered = true });
         var delivery = Some.Delivery("pan", 1, 186.50m, month: 5, order: "SPRING");
         _file.Accept(delivery);
 
@@ -21,11 +23,14 @@ public sealed class OrderTests : IDisposable
         var read = OrderNow("spring")!;
         Assert.Equal(posted.Lines, read.Lines);
         Assert.Equal(posted with { Lines = [] }, read with { Lines = [] });
-        Assert.Equal(("spring", Some.Day(4, 1), "mail-order shop", true), (read.Code, read.PlacedOn, read.Supplier, read.IsPrepaid));
+        Assert.Equal(("spring", Some.Day(4, 1), "mail-order shop", true),
+            (read.Code, read.PlacedOn, read.Supplier, read.IsPrepaid));
         Assert.Equal(
-            new OrderLine("pan", 2, new(50, Unit.Sheet), Money.Of(186.50m), Some.Day(5, 20), true, new(25, Unit.Sheet), false), read.LineOf("pan"));
+            new OrderLine("pan", 2, new(50, Unit.Sheet), Money.Of(186.50m), Some.Day(5, 20),
+                true, new(25, Unit.Sheet), false), read.LineOf("pan"));
         Assert.Equal(
-            new OrderLine("syrup", 1, new(1_000_000, Unit.Millilitre), Money.Of(42), Some.Day(4, 15), false, new(0, Unit.Millilitre), false),
+            new OrderLine("syrup", 1, new(1_000_000, Unit.Millilitre), Money.Of(42), Some.Day(4, 15),
+                false, new(0, Unit.Millilitre), false),
             read.LineOf("syrup"));
     }
 
@@ -33,11 +38,14 @@ public sealed class OrderTests : IDisposable
     public void Other_packs_and_another_price_are_read_back_and_an_undo_takes_back_them()
     {
         _file.Accept(Order("spring", ("pan", 2, 186)));
-        var changed = _file.Accept(new OrderChange { Key = Some.Key(), Date = Some.Day(4, 2), Order = "spring", Packs = 3, Price = Money.Of(191.50m) });
+        var changed = _file.Accept(new OrderChange { Key = Some.Key(), Date = Some.Day(4, 2),
+            Order = "spring", Packs = 3, Price = Money.Of(191.50m) });
         _file.Reopen();
         Assert.Equal((3, new(75, Unit.Sheet), Money.Of(191.50m)), Ordered());
-        Assert.Equal((2, new(50, Unit.Sheet), Money.Of(186)), Ordered(_file.Ledger.HoldingsOn(Some.Day(4, 1)).Orders.Order("spring")));
-        _file.Accept(new OrderChange { Key = Some.Key(), Date = Some.Day(4, 3), Order = "spring", ExpectedOn = Some.Day(9, 1) });
+        Assert.Equal((2, new(50, Unit.Sheet), Money.Of(186)),
+            Ordered(_file.Ledger.HoldingsOn(Some.Day(4, 1)).Orders.Order("spring")));
+        _file.Accept(new OrderChange { Key = Some.Key(), Date = Some.Day(4, 3), Order = "spring",
+            ExpectedOn = Some.Day(9, 1) });
         _file.Reopen();
         Assert.Equal((3, new(75, Unit.Sheet), Money.Of(191.50m)), Ordered());
         Reverse(changed.Number);
@@ -52,11 +60,14 @@ public sealed class OrderTests : IDisposable
     public void An_earlier_day_shows_the_order_as_it_was_then()
     {
         _file.Accept(Order("spring", ("pan", 2, 186)));
-        _file.Accept(new OrderChange { Key = Some.Key(), Date = Some.Day(4, 20), Order = "spring", ExpectedOn = Some.Day(6, 1) });
+        _file.Accept(new OrderChange { Key = Some.Key(), Date = Some.Day(4, 20), Order = "spring",
+            ExpectedOn = Some.Day(6, 1) });
         _file.Accept(Some.Delivery("pan", 2, 186, month: 5, order: "spring"));
         Assert.Empty(_file.Ledger.HoldingsOn(Some.Day(3, 31)).Orders.Open);
-        Assert.Equal(Some.Day(4, 15), _file.Ledger.HoldingsOn(Some.Day(4, 19)).Orders.Order("spring")!.Lines[0].ExpectedOn);
-        Assert.Equal(Some.Day(6, 1), _file.Ledger.HoldingsOn(Some.Day(4, 20)).Orders.Order("spring")!.Lines[0].ExpectedOn);
+        Assert.Equal(Some.Day(4, 15),
+            _file.Ledger.HoldingsOn(Some.Day(4, 19)).Orders.Order("spring")!.Lines[0].ExpectedOn);
+        Assert.Equal(Some.Day(6, 1),
+            _file.Ledger.HoldingsOn(Some.Day(4, 20)).Orders.Order("spring")!.Lines[0].ExpectedOn);
         Assert.Empty(_file.Ledger.HoldingsOn(Some.Day(5, 2)).Orders.Open);
     }
 
@@ -64,9 +75,11 @@ public sealed class OrderTests : IDisposable
     public void Undos_take_back_changes_cancellations_and_deliveries()
     {
         _file.Accept(Order("spring", ("pan", 2, 186)));
-        var changed = _file.Accept(new OrderChange { Key = Some.Key(), Date = Some.Day(4, 2), Order = "spring", ExpectedOn = Some.Day(9, 1) });
+        var changed = _file.Accept(new OrderChange { Key = Some.Key(), Date = Some.Day(4, 2),
+            Order = "spring", ExpectedOn = Some.Day(9, 1) });
         var delivered = _file.Accept(Some.Delivery("pan", 1, 186, month: 5, order: "spring"));
-        var cancelled = _file.Accept(new OrderCancellation { Key = Some.Key(), Date = Some.Day(5, 3), Order = "spring", Reason = "too late" });
+        var cancelled = _file.Accept(new OrderCancellation { Key = Some.Key(), Date = Some.Day(5, 3),
+            Order = "spring", Reason = "too late" });
         Assert.Null(OrderNow("spring"));
         Reverse(cancelled.Number);
         Assert.Equal(25, OrderNow("spring")!.Lines[0].Outstanding.Base);
@@ -89,14 +102,17 @@ public sealed class OrderTests : IDisposable
     [Fact]
     public void Price_rises_and_order_terms_are_read_back_and_the_last_terms_count()
     {
-        _file.Accept(new PriceRiseNotice { Key = Some.Key(), Date = Some.Day(4, 1), Item = "PAN", From = Some.Day(6, 1), Percent = 6.5m });
+        _file.Accept(new PriceRiseNotice { Key = Some.Key(), Date = Some.Day(4, 1), Item = "PAN",
+            From = Some.Day(6, 1), Percent = 6.5m });
         var first = new OrderTerms("pan", 90, new AnnualDate(10, 1), new AnnualDate(10, 31), Money.Of(14.50m), 125);
         _file.Accept(new OrderTermsSetting { Key = Some.Key(), Date = Some.Day(4, 1), Terms = first });
         _file.Reopen();
-        Assert.Equal(new PriceRise("pan", Some.Day(6, 1), 65), Assert.Single(_file.Ledger.HoldingsOn(Some.Day(5, 31)).Orders.PriceRises));
+        Assert.Equal(new PriceRise("pan", Some.Day(6, 1), 65),
+            Assert.Single(_file.Ledger.HoldingsOn(Some.Day(5, 31)).Orders.PriceRises));
         Assert.Empty(_file.Ledger.HoldingsOn(Some.Day(6, 1)).Orders.PriceRises);
         Assert.Equal(first, Now.Orders.Terms("pan"));
-        _file.Accept(new OrderTermsSetting { Key = Some.Key(), Date = Some.Day(4, 2), Terms = OrderTerms.None("pan") with { CoverDays = 30 } });
+        _file.Accept(new OrderTermsSetting { Key = Some.Key(), Date = Some.Day(4, 2),
+            Terms = OrderTerms.None("pan") with { CoverDays = 30 } });
         _file.Reopen();
         Assert.Equal(OrderTerms.None("pan") with { CoverDays = 30 }, Now.Orders.Terms("pan"));
     }
@@ -107,11 +123,13 @@ public sealed class OrderTests : IDisposable
 
     private void Reverse(long entry) => _file.Accept(Undo(entry));
 
-    private static Undo Undo(long entry) => new() { Key = Some.Key(), Date = Some.Day(6, 1), Number = entry, Reason = "mistaken" };
+    private static Undo Undo(long entry) =>
+        new() { Key = Some.Key(), Date = Some.Day(6, 1), Number = entry, Reason = "mistaken" };
 
     private static OrderPlacement Order(string order, params (string Item, int Packs, decimal Price)[] lines) => new()
     {
         Key = Some.Key(), Date = Some.Day(4, 1), Order = order,
-        Lines = [.. lines.Select(line => new OrderedPacks { Item = line.Item, Packs = line.Packs, Price = Money.Of(line.Price), ExpectedOn = Some.Day(4, 15) })],
+        Lines = [.. lines.Select(line => new OrderedPacks { Item = line.Item, Packs = line.Packs,
+            Price = Money.Of(line.Price), ExpectedOn = Some.Day(4, 15) })],
     };
 }

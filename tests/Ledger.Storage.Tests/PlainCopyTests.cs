@@ -1,6 +1,8 @@
 namespace Ledger.Storage.Tests;
 
-/// <summary>The file alone holds everything, whenever it is copied; and where it does not, nothing of it is overlooked.</summary>
+/// <summary>
+/// The file alone holds everything, whenever it is copied; and where it does not, nothing of it is overlooked.
+/// </summary>
 public sealed class PlainCopyTests : IDisposable
 {
     private readonly TemporaryLedger _file = new();
@@ -44,7 +46,8 @@ public sealed class PlainCopyTests : IDisposable
 
     [Fact]
     public void Where_a_reading_has_no_room_for_its_index_the_full_disk_is_named() => Assert.Contains(
-        "the disk of a.db is full", Trouble.With("a.db", new("disk I/O error", 10, 10 | (19 << 8))).Message, StringComparison.Ordinal);
+        "the disk of a.db is full", Trouble.With("a.db", new("disk I/O error", 10, 10 | (19 << 8))).Message,
+        StringComparison.Ordinal);
 
     [Fact]
     public void What_a_killed_reading_left_where_temporary_files_are_goes_at_the_next_one()
@@ -78,11 +81,15 @@ public sealed class PlainCopyTests : IDisposable
         var folder = Path.GetDirectoryName(copy)!;
         foreach (var file in Directory.EnumerateFiles(folder))
             File.SetAttributes(file, FileAttributes.ReadOnly);
-        var before = Directory.EnumerateFiles(folder).Order(StringComparer.Ordinal).ToDictionary(file => file, File.ReadAllBytes);
+        var before = Directory.EnumerateFiles(folder).Order(StringComparer.Ordinal).ToDictionary(file => file,
+            File.ReadAllBytes);
         Assert.Equal(1, SessionsIn(copy));
         using (var ledger = LedgerFile.Open(copy, _file.Clock))
-            Assert.Contains("cannot be written", Assert.Throws<LedgerFileException>(() => ledger.Post(Some.Session("S02"))).Message, StringComparison.Ordinal);
-        Assert.Equal(before, Directory.EnumerateFiles(folder).Order(StringComparer.Ordinal).ToDictionary(file => file, File.ReadAllBytes));
+            Assert.Contains("cannot be written",
+                Assert.Throws<LedgerFileException>(() => ledger.Post(Some.Session("S02"))).Message,
+                StringComparison.Ordinal);
+        Assert.Equal(before, Directory.EnumerateFiles(folder).Order(StringComparer.Ordinal).ToDictionary(file => file,
+            File.ReadAllBytes));
     }
 
     [Fact]
@@ -90,7 +97,8 @@ public sealed class PlainCopyTests : IDisposable
     {
         var copy = Path.Combine(_file.Folder, "copy.db");
         _file.Ledger.BackUp(copy);
-        Assert.Equal(1, File.ReadAllBytes(copy)[18]); // SQLite's file format: 1 without a log that is written ahead, 2 with one
+        Assert.Equal(1,
+            File.ReadAllBytes(copy)[18]); // SQLite's file format: 1 without a log that is written ahead, 2 with one
         var before = File.ReadAllBytes(copy);
         Assert.Equal(0, SessionsIn(copy));
         Assert.Equal(before, File.ReadAllBytes(copy));

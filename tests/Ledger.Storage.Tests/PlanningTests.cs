@@ -16,7 +16,8 @@ public sealed class PlanningTests : IDisposable
         var planned = Plan("spring");
         _file.Accept(planned);
         var read = Assert.Single(Now.Plans);
-        Assert.Equal((planned.Plan, planned.On, planned.Date, "bring the lamp"), (read.Name, read.On, read.MadeOn, read.Note));
+        Assert.Equal((planned.Plan, planned.On, planned.Date, "bring the lamp"),
+            (read.Name, read.On, read.MadeOn, read.Note));
         Assert.Equal(planned.Request.Sheets, read.Request.Sheets);
         Assert.Equal(("tray", "11 N-1=9", "F1"), (read.Request.Process, read.Request.Times.Text, read.Request.Bath));
         Assert.Empty(_file.Ledger.HoldingsOn(planned.Date.PlusDays(-1)).Plans);
@@ -28,7 +29,8 @@ public sealed class PlanningTests : IDisposable
         _file.Accept(Plan("spring"));
         var second = _file.Accept(Plan("SPRING") with { On = _file.Ledger.Today.PlusDays(20) });
         Assert.Equal(_file.Ledger.Today.PlusDays(20), Assert.Single(Now.Plans).On);
-        var ended = _file.Accept(new PlanEnding { Key = Some.Key(), Date = _file.Ledger.Today, Plan = "spring", Reason = "rain" });
+        var ended = _file.Accept(new PlanEnding { Key = Some.Key(), Date = _file.Ledger.Today,
+            Plan = "spring", Reason = "rain" });
         Assert.Empty(Now.Plans);
         _file.Accept(Undo(ended.Number));
         Assert.Single(Now.Plans);
@@ -62,14 +64,15 @@ public sealed class PlanningTests : IDisposable
                 new() { Number = 1, Role = ItemRole.Presoak, Minutes = 2, Celsius = 20.5m },
                 new()
                 {
-                    Number = 2, Role = ItemRole.Developer, Item = "syrup", WorkingVolume = Volume.FromMillilitres(1000), Per = StepPer.Batch,
-                    VolumesByFormat = FormatVolumes.Read("4x5=600"),
+                    Number = 2, Role = ItemRole.Developer, Item = "syrup", WorkingVolume = Volume.FromMillilitres(1000),
+                    Per = StepPer.Batch, VolumesByFormat = FormatVolumes.Read("4x5=600"),
                 },
                 new() { Number = 3, Role = ItemRole.FinalRinse },
             ],
         });
         _file.Accept(Some.Session("S02", month: 4) with { Bath = null });
-        Assert.Equal([2, 1], _file.Ledger.Sessions(_file.Ledger.Today, null, 2).Select(session => session.ProcessVersion));
+        Assert.Equal([2, 1],
+            _file.Ledger.Sessions(_file.Ledger.Today, null, 2).Select(session => session.ProcessVersion));
         Assert.Equal(1250, _file.Ledger.ProcessVersion("TRAY", 1)!.Steps[0].WorkingVolume!.Value.Millilitres);
         var second = _file.Ledger.ProcessVersion("tray", 2)!;
         Assert.Equal(Now.Process("tray")!.Steps, second.Steps);
@@ -80,20 +83,26 @@ public sealed class PlanningTests : IDisposable
     [Fact]
     public void The_users_way_of_working_is_kept()
     {
-        foreach (var (setting, value) in new[] { ("batch-sheets", "3 4x5=6"), ("graduate", "0.5"), ("tray-depth", "15.5"), ("full-shuffle-seconds", "40"), ("short-minutes", "6") })
-            _file.Accept(new SettingChange { Key = Some.Key(), Date = _file.Ledger.Today, Setting = setting, Value = value });
-        Assert.Equal(new TrayPractice(BatchLimit.Read("3 4x5=6")!, 40, 6, 155, Volume.FromMillilitres(0.5m)), Now.Settings.Tray);
+        foreach (var (setting, value) in new[] { ("batch-sheets", "3 4x5=6"), ("graduate", "0.5"),
+            ("tray-depth", "15.5"), ("full-shuffle-seconds", "40"), ("short-minutes", "6") })
+            _file.Accept(new SettingChange { Key = Some.Key(), Date = _file.Ledger.Today, Setting = setting,
+                Value = value });
+        Assert.Equal(new TrayPractice(BatchLimit.Read("3 4x5=6")!, 40, 6, 155, Volume.FromMillilitres(0.5m)),
+            Now.Settings.Tray);
     }
 
-    private Undo Undo(long number) => new() { Key = Some.Key(), Date = _file.Ledger.Today, Number = number, Reason = "mistaken" };
+    private Undo Undo(long number) => new() { Key = Some.Key(), Date = _file.Ledger.Today,
+        Number = number, Reason = "mistaken" };
 
     private PlannedSession Plan(string name) => new()
     {
-        Key = Some.Key(), Date = _file.Ledger.Today, Plan = name, On = _file.Ledger.Today.PlusDays(10), Note = "bring the lamp",
+        Key = Some.Key(), Date = _file.Ledger.Today, Plan = name, On = _file.Ledger.Today.PlusDays(10),
+        Note = "bring the lamp",
         Request = new()
         {
             Process = "tray", Bath = "F1", Times = GroupTimes.Read("11 N-1=9")!,
-            Sheets = [new() { Film = "pan", Count = 4, Group = "N", Subject = "mill" }, new() { Film = "pan", Count = 1, Group = "N-1", Holder = "E01" }],
+            Sheets = [new() { Film = "pan", Count = 4, Group = "N", Subject = "mill" },
+                new() { Film = "pan", Count = 1, Group = "N-1", Holder = "E01" }],
         },
     };
 }

@@ -51,7 +51,8 @@ public sealed class PostingTests : IDisposable
         Some.Stock(_file);
         var session = _file.Accept(Some.Session());
         var before = _file.Ledger.HoldingsOn(Some.Day(2, 28));
-        _file.Accept(new Undo { Key = Some.Key(), Date = _file.Ledger.Today, Number = session.Number, Reason = "wrong bath" });
+        _file.Accept(new Undo { Key = Some.Key(), Date = _file.Ledger.Today, Number = session.Number,
+            Reason = "wrong bath" });
 
         Assert.Equal(
             before.Containers.Select(container => (container.Code, container.Held, container.Value)),
@@ -84,7 +85,8 @@ public sealed class PostingTests : IDisposable
         _file.Accept(Some.Session());
         _file.Accept(Some.Session("S02", 2, Ledger.Core.Sessions.Fate.Reject, month: 4));
         _file.Accept(new Discard { Key = Some.Key(), Date = Some.Day(5, 1), What = "F1", Reason = "specks" });
-        _file.Accept(new StockCount { Key = Some.Key(), Date = Some.Day(5, 2), What = "syrup", Found = Quantity.Of(940, Unit.Millilitre), Reason = "dregs" });
+        _file.Accept(new StockCount { Key = Some.Key(), Date = Some.Day(5, 2), What = "syrup",
+            Found = Quantity.Of(940, Unit.Millilitre), Reason = "dregs" });
 
         var year = new CostReading(_file.Ledger.Costs(Some.Day(1, 1), Some.Day(12, 31)));
         Assert.True(year.Reconciles);
@@ -97,7 +99,10 @@ public sealed class PostingTests : IDisposable
             Assert.True(new CostReading(_file.Ledger.Costs(Some.Day(month, 1), Some.Day(month, 28))).Reconciles);
     }
 
-    /// <summary>A number typed with noughts at its end is the same number: what is derived anew from the words is what was written at first.</summary>
+    /// <summary>
+    /// A number typed with noughts at its end is the same number: what is derived anew from the words is what was
+    /// written at first.
+    /// </summary>
     [Fact]
     public void Noughts_at_the_end_of_a_number_make_no_difference()
     {
@@ -107,12 +112,16 @@ public sealed class PostingTests : IDisposable
         var process = Some.Process();
         _file.Accept(process with
         {
-            Key = Some.Key(), Process = "warm tray", Steps = [.. process.Steps.Select(step => step with { Minutes = 5.0m, Celsius = 20.00m })],
+            Key = Some.Key(), Process = "warm tray",
+            Steps = [.. process.Steps.Select(step => step with { Minutes = 5.0m, Celsius = 20.00m })],
         });
         Assert.Empty(_file.Ledger.Check(null, default).Problems);
     }
 
-    /// <summary>The only bath that fits is written into the session: a bath mixed before it, and recorded late, leaves it where it was.</summary>
+    /// <summary>
+    /// The only bath that fits is written into the session: a bath mixed before it, and recorded late, leaves it where
+    /// it was.
+    /// </summary>
     [Fact]
     public void What_was_chosen_because_nothing_else_fitted_stays_chosen()
     {

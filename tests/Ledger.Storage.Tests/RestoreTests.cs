@@ -1,8 +1,8 @@
 namespace Ledger.Storage.Tests;
 
 /// <summary>
-/// A backup is put back: what it holds is proved before anything is touched, and the ledger stays under its name. In these tests the
-/// backup holds the stock, and the ledger a session more.
+/// A backup is put back: what it holds is proved before anything is touched, and the ledger stays under its name. In
+/// these tests the backup holds the stock, and the ledger a session more.
 /// </summary>
 public sealed class RestoreTests : IDisposable
 {
@@ -36,7 +36,8 @@ public sealed class RestoreTests : IDisposable
     {
         using var other = Open(_file.FilePath);
         other.Run("BEGIN IMMEDIATE");
-        Assert.Contains("locked by another program", Assert.Throws<LedgerFileException>(() => Restore()).Message, StringComparison.Ordinal);
+        Assert.Contains("locked by another program", Assert.Throws<LedgerFileException>(() => Restore()).Message,
+            StringComparison.Ordinal);
         other.Run("ROLLBACK");
         Assert.Equal(1, Sessions(_file.Ledger));
         Assert.Empty(Directory.EnumerateFiles(_file.Folder, "*.old"));
@@ -55,7 +56,8 @@ public sealed class RestoreTests : IDisposable
     }
 
     [Theory]
-    [InlineData("DROP TRIGGER IF EXISTS guard_movement_update; DROP TRIGGER IF EXISTS movement_is_never_changed; UPDATE movement SET quantity = quantity + 1 WHERE id = 2")]
+    [InlineData("DROP TRIGGER IF EXISTS guard_movement_update; DROP TRIGGER IF EXISTS movement_is_never_changed; "
+        + "UPDATE movement SET quantity = quantity + 1 WHERE id = 2")]
     [InlineData("UPDATE balance SET quantity = quantity + 1 WHERE place_id = 100")]
     public void A_backup_whose_figures_do_not_agree_is_refused(string sql)
     {
@@ -105,7 +107,9 @@ public sealed class RestoreTests : IDisposable
         using (var connection = Open(other))
             connection.Run("CREATE TABLE recipe (name TEXT)");
         var before = File.ReadAllBytes(other);
-        Assert.Contains("another program", Assert.Throws<LedgerFileException>(() => LedgerFile.Restore(Copy, other, _file.Clock)).Message, StringComparison.Ordinal);
+        Assert.Contains("another program",
+            Assert.Throws<LedgerFileException>(() => LedgerFile.Restore(Copy, other, _file.Clock)).Message,
+            StringComparison.Ordinal);
         Assert.Equal(before, File.ReadAllBytes(other));
     }
 
@@ -202,7 +206,8 @@ public sealed class RestoreTests : IDisposable
     private void AssertRefused(string sentence)
     {
         var before = File.ReadAllBytes(_file.FilePath);
-        Assert.Contains(sentence, Assert.Throws<LedgerFileException>(() => Restore()).Message, StringComparison.Ordinal);
+        Assert.Contains(sentence, Assert.Throws<LedgerFileException>(() => Restore()).Message,
+            StringComparison.Ordinal);
         Assert.Equal(before, File.ReadAllBytes(_file.FilePath));
         Assert.Equal(1, Sessions(_file.Ledger));
         Assert.Empty(Directory.EnumerateFiles(_file.Folder, "*.old"));

@@ -33,7 +33,10 @@ public sealed class SnapshotTests : IDisposable
         Assert.Equal(46, OnHand());
     }
 
-    /// <summary>Nothing is asked before the other writes, so the reading begins with what it wrote: it is the first look that holds.</summary>
+    /// <summary>
+    /// Nothing is asked before the other writes, so the reading begins with what it wrote: it is the first look that
+    /// holds.
+    /// </summary>
     [Fact]
     public void A_reading_holds_from_its_first_question_on() => _file.Ledger.Read(() =>
     {
@@ -90,7 +93,8 @@ public sealed class SnapshotTests : IDisposable
     [Fact]
     public void A_reading_that_fails_lets_the_file_go()
     {
-        Assert.Throws<LedgerFileException>(() => _file.Ledger.Read<int>(() => throw new InvalidOperationException($"{Seen()}")));
+        Assert.Throws<LedgerFileException>(
+            () => _file.Ledger.Read<int>(() => throw new InvalidOperationException($"{Seen()}")));
         _writer.Post(Some.Session());
         Assert.Equal(46, OnHand());
         _file.Accept(Some.Session("S02"));
@@ -123,7 +127,8 @@ public sealed class SnapshotTests : IDisposable
             _file.Ledger.Read(() =>
             {
                 var entries = Rows("entry");
-                Assert.Equal(Rows("session"), _file.Ledger.Rows("session_sheets").Select(row => row[0]).Distinct().Count());
+                Assert.Equal(Rows("session"),
+                    _file.Ledger.Rows("session_sheets").Select(row => row[0]).Distinct().Count());
                 Assert.Equal(entries, Rows("entry"));
                 Assert.Equal(entries, _file.Ledger.Journal(_file.Ledger.Today, null, int.MaxValue).Count);
                 return true;
@@ -143,7 +148,8 @@ public sealed class SnapshotTests : IDisposable
     /// <summary>Answers of several readers, in one.</summary>
     private string Seen() => string.Join(
         ' ', _file.Ledger.Version, OnHand(), _file.Ledger.Sessions(_file.Ledger.Today, null, 10).Count,
-        _file.Ledger.Journal(_file.Ledger.Today, null, 100).Count, new CostReading(_file.Ledger.Costs(Some.Day(1, 1), Some.Day(12, 31))).Film,
+        _file.Ledger.Journal(_file.Ledger.Today, null, 100).Count,
+        new CostReading(_file.Ledger.Costs(Some.Day(1, 1), Some.Day(12, 31))).Film,
         _file.Ledger.PlacesOf("pan", _file.Ledger.Today).Count);
 }
 
@@ -162,7 +168,8 @@ public sealed class ImportWorkTests
     private static long Allocated(int items)
     {
         using var file = new TemporaryLedger();
-        var entries = Enumerable.Range(0, items).Select(i => (Entry)Some.Define(Some.Gloves() with { Code = $"gloves-{i}" })).ToList();
+        var entries = Enumerable.Range(0, items)
+            .Select(i => (Entry)Some.Define(Some.Gloves() with { Code = $"gloves-{i}" })).ToList();
         var before = GC.GetAllocatedBytesForCurrentThread();
         Assert.Equal(items, file.Ledger.Import(entries, dryRun: false, null, default).Posted);
         return GC.GetAllocatedBytesForCurrentThread() - before;

@@ -17,7 +17,8 @@ public sealed class SnoozeTests : IDisposable
         var second = _file.Accept(Snoozed(until: 10));
         _file.Reopen();
 
-        Assert.Equal(new Snooze(NoticeKind.BelowMinimum, "pan", Some.Day(4, 10), "ordered by phone"), Find(Some.Day(4, 9)));
+        Assert.Equal(new Snooze(NoticeKind.BelowMinimum, "pan", Some.Day(4, 10), "ordered by phone"),
+            Find(Some.Day(4, 9)));
         Assert.Null(Find(Some.Day(4, 10)));
         Assert.Null(Find(on.PlusDays(-2)));
 
@@ -31,7 +32,7 @@ public sealed class SnoozeTests : IDisposable
 
     private static NoticeSnooze Snoozed(int until) => new()
     {
-        Key = Some.Key(), Date = Some.Day(4, 2), Notice = NoticeKind.BelowMinimum, About = ["PAN"], Until = Some.Day(4, until),
-        Reason = "ordered by phone",
+        Key = Some.Key(), Date = Some.Day(4, 2), Notice = NoticeKind.BelowMinimum, About = ["PAN"],
+        Until = Some.Day(4, until), Reason = "ordered by phone",
     };
 }

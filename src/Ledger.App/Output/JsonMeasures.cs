@@ -2,7 +2,9 @@ using System.Text.Json;
 
 namespace Ledger.App.Output;
 
-/// <summary>How measures stand in JSON: dates as ISO text, money as exact text with its currency, quantities as number and unit.</summary>
+/// <summary>
+/// How measures stand in JSON: dates as ISO text, money as exact text with its currency, quantities as number and unit.
+/// </summary>
 internal static class JsonMeasures
 {
     public static void WriteDate(this Utf8JsonWriter json, string name, LocalDate? date)
@@ -57,5 +59,6 @@ internal static class JsonMeasures
             json.WriteNull(name);
     }
 
-    public static void WriteArea(this Utf8JsonWriter json, string name, Area? area) => json.WriteFigure(name, area?.SquareInches);
+    public static void WriteArea(this Utf8JsonWriter json, string name, Area? area) =>
+        json.WriteFigure(name, area?.SquareInches);
 }

@@ -1,6 +1,8 @@
 namespace Ledger.App.Output;
 
-/// <summary>The examples of the manual page: a year's usual questions and entries, in an order that makes sense.</summary>
+/// <summary>
+/// The examples of the manual page: a year's usual questions and entries, in an order that makes sense.
+/// </summary>
 internal static class ManualExamples
 {
     /// <summary>Each with what it is for. They are typed on the demo year, one after the other.</summary>

@@ -27,7 +27,8 @@ internal sealed class ManualPage(TextWriter output)
         Text("trayledger command [arguments] [options]");
         Macro("SH", "DESCRIPTION");
         Text("Trayledger is the ledger of a photographer who develops large sheet film by hand in trays: every box, "
-            + "holder, bottle and bath, what a session used, what expires, what must be ordered, and what a negative cost.");
+            + "holder, bottle and bath, what a session used, what expires, what must be ordered, and what a negative "
+            + "cost.");
         Text("Without a command it opens the terminal screens; F1 explains each.");
         Text("The ledger is one SQLite file.");
         Macro("SH", "OPTIONS");
@@ -52,7 +53,10 @@ internal sealed class ManualPage(TextWriter output)
 
     private void Write(Command command, string path)
     {
-        Macro("SS", $"trayledger {string.Join(' ', command.Arguments.Select(argument => $"<{argument.Name.ToUpperInvariant()}>").Prepend(path))}");
+        Macro("SS",
+            "trayledger "
+                + $"{string.Join(' ', command.Arguments
+                    .Select(argument => $"<{argument.Name.ToUpperInvariant()}>").Prepend(path))}");
         Text(command.Description ?? "");
         if (command is ExplainedCommand { Examples: { Length: > 0 } examples })
             Verbatim(examples);
@@ -69,11 +73,11 @@ internal sealed class ManualPage(TextWriter output)
     private void WriteCsv()
     {
         Macro("SH", "CSV FILES");
-        Text("What trayledger import reads: a header row with the names of the columns in any order, then a row for each "
-            + "entry or line of one.");
+        Text("What trayledger import reads: a header row with the names of the columns in any order, then a row for "
+            + "each entry or line of one.");
         Text("Columns that are not needed may be left out or empty.");
-        Text("Where a row has a reference, or a name that is given once, a cell with only a hyphen in it says that nothing is there: imported again "
-            + "with --amend, it clears what stood there, which an empty cell leaves.");
+        Text("Where a row has a reference, or a name that is given once, a cell with only a hyphen in it says that "
+            + "nothing is there: imported again with --amend, it clears what stood there, which an empty cell leaves.");
         foreach (var kind in CsvImport.Kinds)
         {
             Macro("SS", $"{kind}.csv");
@@ -89,7 +93,8 @@ internal sealed class ManualPage(TextWriter output)
         Macro("SH", "DATA");
         Text("A ledger is read by any program that reads SQLite files.");
         Text("Its table read_me says what each table and column means and in which unit it is.");
-        Text("These views show it by names, in ml, g, square inches and money; trayledger export writes each as a CSV file.");
+        Text("These views show it by names, in ml, g, square inches and money; trayledger export writes each as a CSV "
+            + "file.");
         foreach (var view in LedgerFile.ReadableViews)
             foreach (var (column, unit, meaning) in LedgerFile.Explained(view))
                 if (column.Length > 0)
@@ -135,8 +140,8 @@ internal sealed class ManualPage(TextWriter output)
     }
 
     /// <summary>
-    /// Lines as they stand. A line that would be too long in the page's source goes on in the next one there, and is one in
-    /// the page.
+    /// Lines as they stand. A line that would be too long in the page's source goes on in the next one there, and is
+    /// one in the page.
     /// </summary>
     private void Verbatim(string text, string indent = "")
     {
@@ -148,7 +153,9 @@ internal sealed class ManualPage(TextWriter output)
     }
 
     private void Macro(string name, params IEnumerable<string> arguments) =>
-        output.Write($".{name}{string.Concat(arguments.Select(argument => $" \"{Escaped(argument).Replace("\"", "\\(dq", StringComparison.Ordinal)}\""))}\n");
+        output.Write(
+            $".{name}{string.Concat(arguments.Select(argument => $" \"{Escaped(argument)
+                .Replace("\"", "\\(dq", StringComparison.Ordinal)}\""))}\n");
 
     /// <summary>A text that is filled: its lines in the page's source mean nothing.</summary>
     private void Text(string text)
@@ -176,5 +183,6 @@ internal sealed class ManualPage(TextWriter output)
     }
 
     private static string Escaped(string text) =>
-        text.Replace("\\", "\\(rs", StringComparison.Ordinal).Replace("-", "\\-", StringComparison.Ordinal).ReplaceLineEndings(" ");
+        text.Replace("\\", "\\(rs", StringComparison.Ordinal).Replace("-", "\\-", StringComparison.Ordinal)
+            .ReplaceLineEndings(" ");
 }

@@ -3,8 +3,9 @@ using System.Text;
 namespace Ledger.App.Output;
 
 /// <summary>
-/// Text on its way out of the program: what could steer a terminal, from an older file or a quoted cell, is written by its number, as
-/// \u001B. JSON means the same character by it, so a program that reads the output still gets the text as it stands in the file.
+/// Text on its way out of the program: what could steer a terminal, from an older file or a quoted cell, is written by
+/// its number, as \u001B. JSON means the same character by it, so a program that reads the output still gets the text
+/// as it stands in the file.
 /// </summary>
 /// <param name="writer">Where it goes.</param>
 internal sealed class ShownText(TextWriter writer) : TextWriter
@@ -13,7 +14,10 @@ internal sealed class ShownText(TextWriter writer) : TextWriter
 
     public override string NewLine => writer.NewLine;
 
-    /// <summary>A return by itself is the program's own, for a line that is written over; what users wrote comes in longer texts.</summary>
+    /// <summary>
+    /// A return by itself is the program's own, for a line that is written over; what users wrote comes in longer
+    /// texts.
+    /// </summary>
     public override void Write(char value)
     {
         if (value == '\r')

@@ -1,8 +1,9 @@
 namespace Ledger.App.Output;
 
 /// <summary>
-/// Plain aligned columns, two blanks apart, never wider than the text may be: what is too long goes on below in its column, the widest column
-/// first; where not even the longest words fit beside each other, two tables stand one below the other, and then each row is a list.
+/// Plain aligned columns, two blanks apart, never wider than the text may be: what is too long goes on below in its
+/// column, the widest column first; where not even the longest words fit beside each other, two tables stand one below
+/// the other, and then each row is a list.
 /// </summary>
 internal sealed class TextTable(params Column[] columns)
 {
@@ -47,7 +48,9 @@ internal sealed class TextTable(params Column[] columns)
             Write([.. shown.Select(i => row[i])], shown, widths, output);
     }
 
-    /// <summary>The columns in two tables one below the other, each with the first column; null where that is not enough.</summary>
+    /// <summary>
+    /// The columns in two tables one below the other, each with the first column; null where that is not enough.
+    /// </summary>
     private int[][]? Blocks(int width)
     {
         for (var end = columns.Length - 1; end > 1; end--)
@@ -68,7 +71,8 @@ internal sealed class TextTable(params Column[] columns)
         for (var over = widths.Sum() + Gap * (shown.Length - 1) - width; over > 0; over--)
         {
             // Of columns that are equally wide the last gives way.
-            var widest = Enumerable.Range(0, widths.Length).Where(i => widths[i] > least[i]).OrderBy(i => widths[i]).ThenBy(i => i)
+            var widest = Enumerable.Range(0, widths.Length).Where(i => widths[i] > least[i])
+                .OrderBy(i => widths[i]).ThenBy(i => i)
                 .Select(i => (int?)i).LastOrDefault();
             if (widest is not { } column)
                 return null;
@@ -82,17 +86,20 @@ internal sealed class TextTable(params Column[] columns)
     private int Least(int column, int narrowest)
     {
         var cells = _rows.Select(row => row[column]);
-        var words = (columns[column].IsRight ? cells : cells.SelectMany(cell => cell.Split(' '))).Concat(columns[column].Title.Split(' '))
+        var words = (columns[column].IsRight ? cells : cells.SelectMany(cell => cell.Split(' ')))
+            .Concat(columns[column].Title.Split(' '))
             .Max(word => word.Length);
         return Math.Max(words, Math.Min(narrowest, _rows.Max(row => row[column].Length)));
     }
 
     private void Write(string[] line, int[] shown, int[] widths, TextWriter output)
     {
-        var cells = line.Select((cell, i) => cell.Length <= widths[i] ? [cell] : Prose.Wrap(cell, widths[i]).ToList()).ToList();
+        var cells = line.Select((cell, i) => cell.Length <= widths[i] ? [cell] : Prose.Wrap(cell, widths[i]).ToList())
+            .ToList();
         for (var row = 0; row < cells.Max(cell => cell.Count); row++)
             output.WriteLine(string.Join(
-                new string(' ', Gap), cells.Select((cell, i) => Pad(row < cell.Count ? cell[row] : "", shown[i], widths[i]))).TrimEnd());
+                new string(' ', Gap),
+                cells.Select((cell, i) => Pad(row < cell.Count ? cell[row] : "", shown[i], widths[i]))).TrimEnd());
     }
 
     /// <summary>Each row as a list: a title and its cell on a line, without the cells that are empty.</summary>
@@ -107,10 +114,12 @@ internal sealed class TextTable(params Column[] columns)
                 if (row[i].Length > 0)
                     foreach (var line in label == 0
                         ? Core.Measures.Wrapping.Of(row[i].Trim(), width, i == 0 ? "" : "  ", i == 0 ? "" : "  ")
-                        : Core.Measures.Wrapping.Of(row[i].Trim(), width, columns[i].Title.PadRight(label + Gap), new string(' ', label + Gap)))
+                        : Core.Measures.Wrapping.Of(row[i].Trim(), width, columns[i].Title.PadRight(label + Gap),
+                            new string(' ', label + Gap)))
                         output.WriteLine(line);
         }
     }
 
-    private string Pad(string cell, int column, int width) => columns[column].IsRight ? cell.PadLeft(width) : cell.PadRight(width);
+    private string Pad(string cell, int column, int width) =>
+        columns[column].IsRight ? cell.PadLeft(width) : cell.PadRight(width);
 }

@@ -11,8 +11,8 @@ using Pages = Ledger.Exchange.Print;
 namespace Ledger.App.Screens;
 
 /// <summary>
-/// Writes the pages that the screens ask for into a folder of their own, each as HTML for a browser and as plain text for any printer. A page
-/// that is written again takes the place of the earlier one.
+/// Writes the pages that the screens ask for into a folder of their own, each as HTML for a browser and as plain text
+/// for any printer. A page that is written again takes the place of the earlier one.
 /// </summary>
 /// <param name="ledger">The ledger.</param>
 /// <param name="file">The ledger's file, which no page may be written to.</param>
@@ -30,9 +30,11 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
         var holdings = Now;
         if (holdings.Plan(plan) is not { } kept)
             return $"There is no plan {plan} that is still open.";
-        return SessionPlanning.Of(kept.Request, holdings, kept.On > ledger.Today ? kept.On : ledger.Today, ledger) switch
+        return SessionPlanning.Of(kept.Request, holdings, kept.On > ledger.Today ? kept.On : ledger.Today,
+            ledger) switch
         {
-            Planned planned => Save(Pages.MixingSheet.Of(planned.Plan, kept.Name, holdings.Settings.Style), $"mixing-sheet-{kept.Name}"),
+            Planned planned => Save(Pages.MixingSheet.Of(planned.Plan, kept.Name, holdings.Settings.Style),
+                $"mixing-sheet-{kept.Name}"),
             NotPlanned not => $"{kept.Name} cannot be planned: {not.Refusal.Sentence}.",
             var other => throw new InvalidOperationException($"the plan is {other}"),
         };
@@ -142,7 +144,8 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
             WholeFile.Write(file, full, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
             return (true, $"It lies in {full}.");
         }
-        catch (Exception trouble) when (trouble is RefusedByCommandException or IOException or UnauthorizedAccessException or ArgumentException)
+        catch (Exception trouble) when (trouble is RefusedByCommandException or IOException
+            or UnauthorizedAccessException or ArgumentException)
         {
             return (false, $"{path} could not be written: {FileTrouble.Reason(trouble)}");
         }
@@ -159,11 +162,13 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
     private static string SheetsName(string words) => words.Length > 0 ? $"sheets-{words}" : "sheets";
 
     private string PathOf(string name) =>
-        Path.Combine(folder, string.Concat(name.Select(c => char.IsLetterOrDigit(c) || c is '-' or '+' or '.' ? c : '-')));
+        Path.Combine(folder,
+            string.Concat(name.Select(c => char.IsLetterOrDigit(c) || c is '-' or '+' or '.' ? c : '-')));
 
     /// <summary>Labels lie where it was said; what has no room there is told, not cut off.</summary>
     private string SaveLabels(
-        IReadOnlyList<Label> labels, LabelSheet plain, LabelPlace place, Func<IReadOnlyList<Label>, LabelSheet, PrintedPage> page, string name)
+        IReadOnlyList<Label> labels, LabelSheet plain, LabelPlace place,
+        Func<IReadOnlyList<Label>, LabelSheet, PrintedPage> page, string name)
     {
         try
         {
@@ -178,9 +183,10 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
     }
 
     private static LabelPlacing Placing(LabelPlace place) => new(
-        LabelPlacing.Papers.GetValueOrDefault(place.Paper), place.Grid.Length > 0 ? LabelLengths.Grid(place.Grid) : null,
-        place.Margins.Length > 0 ? LabelLengths.Pair(place.Margins) : null, place.Gaps.Length > 0 ? LabelLengths.Pair(place.Gaps) : null,
-        place.Copies, place.Used);
+        LabelPlacing.Papers.GetValueOrDefault(place.Paper),
+        place.Grid.Length > 0 ? LabelLengths.Grid(place.Grid) : null,
+        place.Margins.Length > 0 ? LabelLengths.Pair(place.Margins) : null,
+        place.Gaps.Length > 0 ? LabelLengths.Pair(place.Gaps) : null, place.Copies, place.Used);
 
     private string Save(PrintedPage page, string name) => Written(page.Title, () =>
     {
@@ -197,7 +203,8 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
             Directory.CreateDirectory(folder);
             return write();
         }
-        catch (Exception trouble) when (trouble is RefusedByCommandException or IOException or UnauthorizedAccessException)
+        catch (Exception trouble) when (trouble is RefusedByCommandException or IOException
+            or UnauthorizedAccessException)
         {
             return $"{what} could not be written: {FileTrouble.Reason(trouble)}";
         }

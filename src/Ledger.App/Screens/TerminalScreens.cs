@@ -11,12 +11,14 @@ internal sealed class TerminalScreens : IScreens
 
     public int Show(LedgerFile ledger, ZonedClock clock, string? theme)
     {
-        // The runtime's console puts back at the exit whatever line mode it met at its own first use: the user's, not that of the screens.
+        // The runtime's console puts back at the exit whatever line mode it met at its own first use: the user's, not
+        // that of the screens.
         _ = Console.WindowWidth;
         return TerminalUi.Run(
             ledger,
             new FileUpkeep(ledger.Path, clock),
             PaperFolder.Beside(ledger, ledger.Path),
-            new(theme, IsColourUnwanted: Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 }, ledger.Path));
+            new(theme, IsColourUnwanted: Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 },
+                ledger.Path));
     }
 }

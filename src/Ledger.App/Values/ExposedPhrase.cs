@@ -1,6 +1,8 @@
 namespace Ledger.App.Values;
 
-/// <summary>Which of the exposed sheets are meant, as it is typed: "all", "fen80", "fen80 N+1", "fen80 N until 2026-03-01".</summary>
+/// <summary>
+/// Which of the exposed sheets are meant, as it is typed: "all", "fen80", "fen80 N+1", "fen80 N until 2026-03-01".
+/// </summary>
 /// <param name="Film">Of this film; null for all.</param>
 /// <param name="Group">Of this group; null for all.</param>
 /// <param name="Until">Exposed up to this day; null for all.</param>

@@ -1,9 +1,9 @@
 namespace Ledger.App.Wiring;
 
 /// <summary>
-/// A command that is made when the command line may mean it. To make all of them takes longer than to read the shelf, and
-/// a command is chosen by its name, so one whose name is nowhere in the line is not needed. Where none is named, all are
-/// made: for the help, and to say what is known.
+/// A command that is made when the command line may mean it. To make all of them takes longer than to read the shelf,
+/// and a command is chosen by its name, so one whose name is nowhere in the line is not needed. Where none is named,
+/// all are made: for the help, and to say what is known.
 /// </summary>
 /// <param name="Name">The command's name.</param>
 /// <param name="Make">Makes it.</param>

@@ -9,8 +9,8 @@ internal static partial class Descriptors
     private const nuint WindowSize = 0x5413;
 
     /// <summary>
-    /// Keeps the places of streams that were closed: the next file to be opened would take such a place, and what is meant for the output
-    /// would be written into it. What is opened instead refuses what the closed stream would.
+    /// Keeps the places of streams that were closed: the next file to be opened would take such a place, and what is
+    /// meant for the output would be written into it. What is opened instead refuses what the closed stream would.
     /// </summary>
     public static void Hold()
     {

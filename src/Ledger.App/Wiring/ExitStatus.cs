@@ -21,10 +21,14 @@ internal static class ExitStatus
     /// <summary>Something needs the user: only where they asked to be told so.</summary>
     public const int NeedsTheUser = 10;
 
-    /// <summary>Stopped by the user with Ctrl+C: 128 + the number of the interrupt signal, as shells count it.</summary>
+    /// <summary>
+    /// Stopped by the user with Ctrl+C: 128 + the number of the interrupt signal, as shells count it.
+    /// </summary>
     public const int Interrupted = 130;
 
-    /// <summary>Whoever read the output has left: 128 + the number of the signal for that, as shells count it.</summary>
+    /// <summary>
+    /// Whoever read the output has left: 128 + the number of the signal for that, as shells count it.
+    /// </summary>
     public const int ReaderLeft = 141;
 
     /// <summary>What each means, in words for the user.</summary>
@@ -35,7 +39,8 @@ internal static class ExitStatus
         ($"{WrongCommandLine}", "the command line is wrong"),
         ($"{Refused}", "refused, and nothing was written"),
         ($"{UnusableFile}",
-            "a file cannot be used (not there, locked, damaged, made by a newer version) or the output cannot be written"),
+            "a file cannot be used (not there, locked, damaged, made by a newer version) or the output cannot be "
+                + "written"),
         ($"{NeedsTheUser}", "something must be done now or soon, where `show today --exit-code` asked for it"),
         ($"{Interrupted}", "stopped by Ctrl+C"),
         ($"{StoppedBy(1)} or {StoppedBy(15)}", "stopped by another signal"),

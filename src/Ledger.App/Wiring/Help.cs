@@ -3,14 +3,17 @@ using System.CommandLine.Invocation;
 
 namespace Ledger.App.Wiring;
 
-/// <summary>The help of every command: what it is for, an example, the library's tables, then the command's own details.</summary>
+/// <summary>
+/// The help of every command: what it is for, an example, the library's tables, then the command's own details.
+/// </summary>
 internal sealed class Help : SynchronousCommandLineAction
 {
     private readonly HelpAction _tables;
     private readonly Func<string> _details;
     private readonly int _width;
 
-    private Help(HelpAction tables, Func<string> details, int width) => (_tables, _details, _width) = (tables, details, width);
+    private Help(HelpAction tables, Func<string> details, int width) =>
+        (_tables, _details, _width) = (tables, details, width);
 
     public override bool ClearsParseErrors => true;
 
@@ -44,7 +47,8 @@ internal sealed class Help : SynchronousCommandLineAction
             RootCommand => _details(),
             _ => "",
         }, _width));
-        foreach (var line in (command as ExplainedCommand)?.More.SelectMany(text => HelpText.Fitted(text, _width).Split('\n')) ?? [])
+        foreach (var line in (command as ExplainedCommand)?.More.SelectMany(text => HelpText.Fitted(text,
+            _width).Split('\n')) ?? [])
             output.WriteLine(line);
         return ExitStatus.Done;
     }
@@ -55,5 +59,7 @@ internal sealed class Help : SynchronousCommandLineAction
 
     /// <summary>The library's first part, which says what the command is for, and all that follows.</summary>
     private static (string Purpose, string Below) Parts(string tables) =>
-        tables.IndexOf("\n\n", StringComparison.Ordinal) is > 0 and var end ? (tables[..end], tables[(end + 2)..]) : ("", tables);
+        tables.IndexOf("\n\n", StringComparison.Ordinal) is > 0 and var end
+            ? (tables[..end], tables[(end + 2)..])
+            : ("", tables);
 }

@@ -1,6 +1,9 @@
 namespace Ledger.App.Wiring;
 
-/// <summary>The texts of the help on a narrow terminal. They are written for 80 columns, a line of them being a line that is full or meant to end.</summary>
+/// <summary>
+/// The texts of the help on a narrow terminal. They are written for 80 columns, a line of them being a line that is
+/// full or meant to end.
+/// </summary>
 internal static class HelpText
 {
     private const int Full = 60;
@@ -12,7 +15,8 @@ internal static class HelpText
         return lines.All(line => line.Length <= width) ? text : string.Join('\n', Joined(lines).SelectMany(line =>
         {
             var indent = line[..(line.Length - line.TrimStart().Length)];
-            return Wrapping.Of(line.TrimStart(), width, indent, indent + (indent.Length > 0 ? "  " : ""), breaksWords: false);
+            return Wrapping.Of(line.TrimStart(), width, indent, indent + (indent.Length > 0 ? "  " : ""),
+                breaksWords: false);
         }));
     }
 

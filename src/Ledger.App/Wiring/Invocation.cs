@@ -12,7 +12,8 @@ internal static class Invocation
         var isLost = false;
         var status = Guarded(() =>
         {
-            // A value that starts with an at-sign is the user's text, not the name of a file with more of the command line.
+            // A value that starts with an at-sign is the user's text, not the name of a file with more of the command
+            // line.
             var parse = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
             return parse.Action is ParseErrorAction ? Explain(parse, Slips.In(parse), around)
                 : Slips.Swallowed(parse, args) is { Length: > 0 } slip ? Explain(parse, [slip], around)

@@ -1,6 +1,8 @@
 namespace Ledger.App.Wiring;
 
-/// <summary>Where the ledger lives: as the command line says, else the environment, else the user's data folder.</summary>
+/// <summary>
+/// Where the ledger lives: as the command line says, else the environment, else the user's data folder.
+/// </summary>
 internal static class LedgerLocation
 {
     /// <summary>The variable that names the ledger's file.</summary>
@@ -15,13 +17,17 @@ internal static class LedgerLocation
     }
 
     /// <summary>Whether the user named the file, by the option or the variable.</summary>
-    public static bool IsNamed(string? option, Func<string, string?> variable) => Named(option, variable) is { Length: > 0 };
+    public static bool IsNamed(string? option, Func<string, string?> variable) =>
+        Named(option, variable) is { Length: > 0 };
 
     private static string? Named(string? option, Func<string, string?> variable) => option ?? variable(Variable);
 
-    /// <summary>The XDG data folder, or what the platform has in its place. A relative path counts as unset, as XDG asks.</summary>
+    /// <summary>
+    /// The XDG data folder, or what the platform has in its place. A relative path counts as unset, as XDG asks.
+    /// </summary>
     private static string DataFolder(Func<string, string?> variable) =>
         variable("XDG_DATA_HOME") is { } xdg && Path.IsPathRooted(xdg)
             ? xdg
-            : Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify);
+            : Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData,
+                Environment.SpecialFolderOption.DoNotVerify);
 }

@@ -27,7 +27,8 @@ internal static class Offering
 
     private static IEnumerable<CompletionItem> Names(CompletionContext context, Offer offer) =>
         context.ParseResult.RootCommandResult.Command is ProgramRoot root
-            ? root.Bench.Glance(context.ParseResult, (ledger, holdings) => offer(ledger, holdings, context.ParseResult).ToList())
+            ? root.Bench.Glance(context.ParseResult,
+                (ledger, holdings) => offer(ledger, holdings, context.ParseResult).ToList())
                 .Where(name => name.StartsWith(context.WordToComplete, StringComparison.OrdinalIgnoreCase))
                 .Distinct(StringComparer.OrdinalIgnoreCase).Select(name => new CompletionItem(name))
             : [];

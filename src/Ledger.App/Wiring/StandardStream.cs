@@ -3,8 +3,9 @@ using System.Runtime.InteropServices;
 namespace Ledger.App.Wiring;
 
 /// <summary>
-/// The output or the messages of the process, written by the operating system's own call. The console library would send the terminal codes
-/// of its own before the first text, and a file that others write to as well needs the kernel's position, not one of ours.
+/// The output or the messages of the process, written by the operating system's own call. The console library would
+/// send the terminal codes of its own before the first text, and a file that others write to as well needs the kernel's
+/// position, not one of ours.
 /// </summary>
 /// <param name="descriptor">1 or 2.</param>
 /// <param name="name">What a user calls it.</param>
@@ -21,7 +22,8 @@ internal sealed partial class StandardStream(int descriptor, string name) : Stre
 
     public override long Length => throw new NotSupportedException();
 
-    public override long Position { get => throw new NotSupportedException(); set => throw new NotSupportedException(); }
+    public override long Position { get => throw new NotSupportedException(); set =>
+        throw new NotSupportedException(); }
 
     public override void Write(byte[] buffer, int offset, int count) => Write(buffer.AsSpan(offset, count));
 

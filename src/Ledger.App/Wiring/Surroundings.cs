@@ -1,6 +1,8 @@
 namespace Ledger.App.Wiring;
 
-/// <summary>What the program meets outside itself: streams, clock, environment, and a person at a terminal or none.</summary>
+/// <summary>
+/// What the program meets outside itself: streams, clock, environment, and a person at a terminal or none.
+/// </summary>
 internal sealed record Surroundings
 {
     /// <summary>Where results go.</summary>
@@ -13,7 +15,8 @@ internal sealed record Surroundings
     public required Func<Stream> In { get; init; }
 
     /// <summary>Sends bytes to the results as they are.</summary>
-    public Action<Stream> Bytes { get; init; } = _ => throw new InvalidOperationException("these surroundings take text alone");
+    public Action<Stream> Bytes { get; init; } = _ => throw new InvalidOperationException(
+        "these surroundings take text alone");
 
     /// <summary>The clock and the zone that say which day it is.</summary>
     public required ZonedClock Clock { get; init; }

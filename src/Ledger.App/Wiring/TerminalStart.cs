@@ -23,7 +23,9 @@ internal static class TerminalStart
     {
         if (bench.Around.Screens() is not { } screens)
         {
-            bench.Say("the screens need a terminal for both input and output; `trayledger --help` lists the commands that need none");
+            bench.Say(
+                "the screens need a terminal for both input and output; `trayledger --help` lists the commands that "
+                    + "need none");
             return ExitStatus.WrongCommandLine;
         }
 

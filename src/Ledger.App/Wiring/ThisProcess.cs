@@ -17,13 +17,16 @@ internal static class ThisProcess
     private static readonly List<PosixSignalRegistration> _watched = [];
     private static int _signal = 2;
 
-    /// <summary>Whatever nobody has caught, on any thread, ends with a sentence, not with the runtime's own report.</summary>
+    /// <summary>
+    /// Whatever nobody has caught, on any thread, ends with a sentence, not with the runtime's own report.
+    /// </summary>
     public static void ExplainFaults() => AppDomain.CurrentDomain.UnhandledException += (_, fault) =>
     {
         try
         {
             using var error = Writer(ErrorStream());
-            error.WriteLine(Trouble.Fault((Exception)fault.ExceptionObject, "what was confirmed is recorded", IsTraced));
+            error.WriteLine(Trouble.Fault((Exception)fault.ExceptionObject,
+                "what was confirmed is recorded", IsTraced));
         }
         catch (IOException)
         {
@@ -58,9 +61,11 @@ internal static class ThisProcess
 
     private static bool IsTraced => Trouble.IsTraced(Environment.GetEnvironmentVariable);
 
-    private static Stream OutputStream() => OperatingSystem.IsWindows() ? Console.OpenStandardOutput() : new StandardStream(1, "the output");
+    private static Stream OutputStream() =>
+        OperatingSystem.IsWindows() ? Console.OpenStandardOutput() : new StandardStream(1, "the output");
 
-    private static Stream ErrorStream() => OperatingSystem.IsWindows() ? Console.OpenStandardError() : new StandardStream(2, "the messages");
+    private static Stream ErrorStream() =>
+        OperatingSystem.IsWindows() ? Console.OpenStandardError() : new StandardStream(2, "the messages");
 
     /// <summary>The console library would put a terminal into a mode of its own before it reads from it.</summary>
     private static Stream Input() => OperatingSystem.IsWindows()
@@ -72,9 +77,12 @@ internal static class ThisProcess
         Math.Max(FewestColumns, Said(variable) ?? (terminal > 0 ? terminal : UsualColumns));
 
     private static int? Said(Func<string, string?> variable) =>
-        int.TryParse(variable(ColumnsVariable), NumberStyles.None, CultureInfo.InvariantCulture, out var columns) && columns > 0 ? columns : null;
+        int.TryParse(variable(ColumnsVariable), NumberStyles.None, CultureInfo.InvariantCulture, out var columns)
+            && columns > 0 ? columns : null;
 
-    private static int Terminal() => OperatingSystem.IsWindows() && !Console.IsOutputRedirected ? Console.WindowWidth : Descriptors.Columns();
+    private static int Terminal() => OperatingSystem.IsWindows() && !Console.IsOutputRedirected
+        ? Console.WindowWidth
+        : Descriptors.Columns();
 
     private static StreamWriter Writer(Stream stream) =>
         new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)) { AutoFlush = false };
@@ -83,7 +91,8 @@ internal static class ThisProcess
     private static CancellationToken Interrupts()
     {
         var source = new CancellationTokenSource();
-        foreach (var (signal, number) in new[] { (PosixSignal.SIGINT, 2), (PosixSignal.SIGTERM, 15), (PosixSignal.SIGHUP, 1) })
+        foreach (var (signal, number) in new[] { (PosixSignal.SIGINT, 2), (PosixSignal.SIGTERM, 15),
+            (PosixSignal.SIGHUP, 1) })
             _watched.Add(PosixSignalRegistration.Create(signal, came =>
             {
                 came.Cancel = !source.IsCancellationRequested;

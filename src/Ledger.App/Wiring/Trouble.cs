@@ -3,7 +3,9 @@ using Ledger.Storage.Files;
 
 namespace Ledger.App.Wiring;
 
-/// <summary>What went wrong, as an exit status and a sentence: never a library's text, never a report of the runtime's.</summary>
+/// <summary>
+/// What went wrong, as an exit status and a sentence: never a library's text, never a report of the runtime's.
+/// </summary>
 internal static class Trouble
 {
     /// <summary>The variable that asks for faults to be explained in full.</summary>
@@ -27,14 +29,16 @@ internal static class Trouble
             LedgerFileException unusable =>
                 (ExitStatus.UnusableFile, IsTraced(bench.Around.Variable) ? $"{unusable}" : unusable.Message),
             DbException => (ExitStatus.UnusableFile,
-                "the ledger cannot be read to its end; `trayledger check` says what is wrong with it, and a backup can be put back"),
+                "the ledger cannot be read to its end; `trayledger check` says what is wrong with it, and a backup can "
+                    + "be put back"),
             IOException or UnauthorizedAccessException => (ExitStatus.UnusableFile, FileTrouble.Sentence(exception)),
             TypeInitializationException { InnerException: DllNotFoundException } or DllNotFoundException =>
                 (ExitStatus.UnusableFile,
                 $"SQLite's library is missing: it belongs into {AppContext.BaseDirectory}, beside the program, "
                 + "as it came with it; install trayledger again, or copy the library there"),
             OperationCanceledException =>
-                (ExitStatus.StoppedBy(bench.Around.Signal()), $"stopped; {bench.Written ?? "nothing of it was written"}"),
+                (ExitStatus.StoppedBy(bench.Around.Signal()),
+                    $"stopped; {bench.Written ?? "nothing of it was written"}"),
             _ => (ExitStatus.Fault, Fault(exception, written, IsTraced(bench.Around.Variable))),
         };
     }
@@ -42,5 +46,6 @@ internal static class Trouble
     /// <summary>The sentence about a fault of the program.</summary>
     public static string Fault(Exception fault, string written, bool isTraced) => isTraced
         ? $"this is a fault of the program; {written}: {fault}"
-        : $"this is a fault of the program ({fault.GetType().Name}); {written}. With {Variable}=1 it tells where it happened";
+        : $"this is a fault of the program ({fault.GetType().Name}); {written}. With {Variable}=1 it tells where it "
+            + "happened";
 }

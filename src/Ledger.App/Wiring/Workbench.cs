@@ -13,7 +13,8 @@ internal sealed class Workbench(Surroundings around)
     public Surroundings Around => around;
 
     /// <summary>
-    /// What the command has written for good so far, as a sentence: said when something goes wrong after that. Null while it has written nothing.
+    /// What the command has written for good so far, as a sentence: said when something goes wrong after that. Null
+    /// while it has written nothing.
     /// </summary>
     public string? Written { get; set; }
 
@@ -29,7 +30,10 @@ internal sealed class Workbench(Surroundings around)
     /// <summary>Opens the ledger that the command line means.</summary>
     public LedgerFile Open(ParseResult parse) => Open(PathIn(parse));
 
-    /// <summary>Opens the ledger for a command that only reads: one that was named must be there already, since a mistyped name holds nothing.</summary>
+    /// <summary>
+    /// Opens the ledger for a command that only reads: one that was named must be there already, since a mistyped name
+    /// holds nothing.
+    /// </summary>
     /// <exception cref="LedgerFileException">There is none under the name, or it cannot be used.</exception>
     public LedgerFile OpenToRead(ParseResult parse)
     {
@@ -49,7 +53,8 @@ internal sealed class Workbench(Surroundings around)
     }
 
     /// <summary>
-    /// Looks something up for completion: nothing is made, brought up to date or said, and what cannot be read offers nothing.
+    /// Looks something up for completion: nothing is made, brought up to date or said, and what cannot be read offers
+    /// nothing.
     /// </summary>
     public IReadOnlyList<string> Glance(ParseResult parse, Func<ILedger, Holdings, IReadOnlyList<string>> read)
     {
@@ -58,7 +63,8 @@ internal sealed class Workbench(Surroundings around)
             using var ledger = LedgerFile.OpenAsItIs(PathIn(parse), around.Clock);
             return ledger is null ? [] : ledger.Read(() => read(ledger, ledger.HoldingsOn(ledger.Today)));
         }
-        catch (Exception trouble) when (trouble is LedgerFileException or IOException or UnauthorizedAccessException or FormatException)
+        catch (Exception trouble) when (trouble is LedgerFileException or IOException or UnauthorizedAccessException
+            or FormatException)
         {
             return [];
         }
@@ -71,7 +77,8 @@ internal sealed class Workbench(Surroundings around)
     {
         var option = Typed.Option<string?>(
             "--file", "PATH", Text.FileName,
-            $"the ledger's file; otherwise the variable {LedgerLocation.Variable}, otherwise trayledger/ledger.db in your data folder");
+            $"the ledger's file; otherwise the variable {LedgerLocation.Variable}, otherwise trayledger/ledger.db in "
+                + "your data folder");
         option.Recursive = true;
         return option;
     }

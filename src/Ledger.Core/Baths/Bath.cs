@@ -49,7 +49,9 @@ public sealed record Bath
     /// <summary>The same, weighted by film.</summary>
     public Area WorkedWeighted { get; init; }
 
-    /// <summary>What it counts of an area that passes through: a fixer takes it weighted by film, every other bath as it is.</summary>
+    /// <summary>
+    /// What it counts of an area that passes through: a fixer takes it weighted by film, every other bath as it is.
+    /// </summary>
     public Area LoadOf(Area area, Area weighted) => Role == ItemRole.Fixer ? weighted : area;
 
     /// <summary>What the chemicals in it cost.</summary>
@@ -97,7 +99,9 @@ public sealed record Bath
     /// <summary>Replenisher per 80 sq in, for a developer that is topped up.</summary>
     public Volume? ReplenisherPer80SquareInches { get; init; }
 
-    /// <summary>How much replenisher it may take in all before a fresh one is mixed, in per cent of its volume.</summary>
+    /// <summary>
+    /// How much replenisher it may take in all before a fresh one is mixed, in per cent of its volume.
+    /// </summary>
     public int ReplenisherCeilingPercent { get; init; } = ReplenishmentReading.CommonCeilingPercent;
 
     /// <summary>The colour at which its indicator says that it is exhausted; null when it has no indicator.</summary>

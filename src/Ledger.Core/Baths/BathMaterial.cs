@@ -1,6 +1,8 @@
 namespace Ledger.Core.Baths;
 
-/// <summary>What passes through a bath. Film and paper never share one: a capacity counts for one of them only.</summary>
+/// <summary>
+/// What passes through a bath. Film and paper never share one: a capacity counts for one of them only.
+/// </summary>
 public enum BathMaterial
 {
     /// <summary>Film.</summary>

@@ -52,8 +52,10 @@ public sealed record BathMoment(Bath Bath, LocalDate On, Area Before, Area After
             : $"{litre} a litre, no capacity set";
         var tested = LastTest is not { } test ? "not tested by then"
             : "last tested "
-                + (test.Date == On ? "that day" : $"{Counted.Of(Period.DaysBetween(test.Date, On), "day")} before, on {Dates.Text(test.Date)}")
+                + (test.Date == On ? "that day"
+                    : $"{Counted.Of(Period.DaysBetween(test.Date, On), "day")} before, on {Dates.Text(test.Date)}")
                 + $": {test.Text}";
-        return $"{through}, {Counted.Of(AgeDays, "day")} old{(Bath.Rotations > 0 ? $", rotation {Bath.Rotations}" : "")}, {tested}";
+        return $"{through}, {Counted.Of(AgeDays, "day")} old"
+            + $"{(Bath.Rotations > 0 ? $", rotation {Bath.Rotations}" : "")}, {tested}";
     }
 }

@@ -2,7 +2,9 @@ using Ledger.Core.Measures;
 
 namespace Ledger.Core.Baths;
 
-/// <summary>The line through a bath's clearing tests: ratio to the fresh time against weighted area per litre.</summary>
+/// <summary>
+/// The line through a bath's clearing tests: ratio to the fresh time against weighted area per litre.
+/// </summary>
 public sealed record ClearingTrend
 {
     /// <summary>As few tests as a line can be drawn through with something left to judge it by.</summary>
@@ -42,7 +44,8 @@ public sealed record ClearingTrend
 
     /// <summary>What can be said of the end, in a sentence.</summary>
     public string Text =>
-        Points.Count < FewestTests ? $"{Points.Count} of {FewestTests} tests that a line needs: too few to predict the end"
+        Points.Count < FewestTests
+            ? $"{Points.Count} of {FewestTests} tests that a line needs: too few to predict the end"
         : Line is null ? "all tests were made at the same area: too few to predict the end"
         : Line.Slope <= 0 ? "the tests do not rise yet: no end can be predicted"
         : ReachedAt is not { } at ? "the tests scatter too much to predict the end; more are needed"
@@ -50,5 +53,6 @@ public sealed record ClearingTrend
             + $"(95 %: {Whole(NotBefore)} to {Whole(NotAfter)}), from {Points.Count} tests";
 
     /// <summary>An area as people say it; the end of the range may be so far away that no number holds it.</summary>
-    private static string Whole(double? area) => area is { } known && known < 1e15 ? Scaled.ToText((decimal)known, 0) : "never";
+    private static string Whole(double? area) =>
+        area is { } known && known < 1e15 ? Scaled.ToText((decimal)known, 0) : "never";
 }

@@ -2,12 +2,17 @@ using Ledger.Core.Measures;
 
 namespace Ledger.Core.Baths;
 
-/// <summary>How a replenished developer stands: replenisher is owed for its area, up to a ceiling at which a fresh one is mixed.</summary>
+/// <summary>
+/// How a replenished developer stands: replenisher is owed for its area, up to a ceiling at which a fresh one is mixed.
+/// </summary>
 /// <param name="Bath">The working solution.</param>
 /// <param name="Per80SquareInches">The replenisher for each 80 sq in.</param>
 public sealed record ReplenishmentReading(Bath Bath, Volume Per80SquareInches)
 {
-    /// <summary>A fresh developer is mixed after as much replenisher as it holds, unless the user says otherwise (common practice).</summary>
+    /// <summary>
+    /// A fresh developer is mixed after as much replenisher as it holds, unless the user says otherwise (common
+    /// practice).
+    /// </summary>
     public const int CommonCeilingPercent = 100;
 
     /// <summary>The replenisher for an area, rounded up: a developer is never starved by rounding.</summary>
@@ -32,7 +37,8 @@ public sealed record ReplenishmentReading(Bath Bath, Volume Per80SquareInches)
     }
 
     /// <summary>As much replenisher as it may take in all; after that a fresh one is mixed.</summary>
-    public Volume Ceiling => Volume.FromMicrolitres(Share.Of(Bath.WorkingVolume.Microlitres, Bath.ReplenisherCeilingPercent, 100));
+    public Volume Ceiling =>
+        Volume.FromMicrolitres(Share.Of(Bath.WorkingVolume.Microlitres, Bath.ReplenisherCeilingPercent, 100));
 
     /// <summary>Whether the ceiling is reached.</summary>
     public bool IsAtCeiling => Added >= Ceiling;

@@ -21,14 +21,17 @@ public enum WasteKind
     Other,
 }
 
-/// <summary>What is known of the kinds of waste: their names, the words that tell them, and the hazard of each.</summary>
+/// <summary>
+/// What is known of the kinds of waste: their names, the words that tell them, and the hazard of each.
+/// </summary>
 public static class WasteKinds
 {
     private static readonly (string Word, WasteKind Kind)[] Telling =
     [
         ("hypo clear", WasteKind.Other), ("wash aid", WasteKind.Other), ("wetting", WasteKind.Other),
-        ("fix", WasteKind.Fixer), ("hypo", WasteKind.Fixer), ("develop", WasteKind.Developer), ("replenisher", WasteKind.Developer),
-        ("stop", WasteKind.Stop), ("toner", WasteKind.Toner), ("toning", WasteKind.Toner), ("selenium", WasteKind.Toner),
+        ("fix", WasteKind.Fixer), ("hypo", WasteKind.Fixer), ("develop", WasteKind.Developer),
+        ("replenisher", WasteKind.Developer), ("stop", WasteKind.Stop), ("toner", WasteKind.Toner),
+        ("toning", WasteKind.Toner), ("selenium", WasteKind.Toner),
     ];
 
     /// <summary>fixer, developer, stop bath, toner, other.</summary>
@@ -56,7 +59,10 @@ public static class WasteKinds
         _ => WasteKind.Other,
     };
 
-    /// <summary>The hazard in a line, for a jug's label (from memory: usual statements of makers' safety data sheets, which govern).</summary>
+    /// <summary>
+    /// The hazard in a line, for a jug's label (from memory: usual statements of makers' safety data sheets, which
+    /// govern).
+    /// </summary>
     public static string Hazard(this WasteKind kind) => kind switch
     {
         WasteKind.Fixer => "Holds silver. Toxic gas with acid, bleach or developer: keep apart.",

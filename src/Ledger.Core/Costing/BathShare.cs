@@ -15,7 +15,10 @@ public sealed record BathShare(string Bath, Money Value, Area Capacity)
     /// <summary>Where it stands.</summary>
     public PlaceId Place { get; init; }
 
-    /// <summary>Whether its work is counted by the films' fixer factors, as a fixer's is; every other bath's is counted by area alone.</summary>
+    /// <summary>
+    /// Whether its work is counted by the films' fixer factors, as a fixer's is; every other bath's is counted by area
+    /// alone.
+    /// </summary>
     public bool IsWeighted { get; init; }
 
     /// <summary>What was added to it later, each spread over the capacity that was left then.</summary>

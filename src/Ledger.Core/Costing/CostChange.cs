@@ -9,7 +9,10 @@ namespace Ledger.Core.Costing;
 /// <param name="In">The name of this one.</param>
 public sealed record CostChange(NegativeParts Before, NegativeParts After, string Since, string In)
 {
-    /// <summary>The change of a part against the last one before it that had negatives; null when there is none, or no negatives now.</summary>
+    /// <summary>
+    /// The change of a part against the last one before it that had negatives; null when there is none, or no negatives
+    /// now.
+    /// </summary>
     /// <param name="parts">The months or years in order.</param>
     /// <param name="index">Which of them.</param>
     public static CostChange? Of(IReadOnlyList<CostSlice> parts, int index) =>
@@ -26,20 +29,27 @@ public sealed record CostChange(NegativeParts Before, NegativeParts After, strin
         return null;
     }
 
-    /// <summary>The same in a sentence, the part that changed most first. The amounts are compared as they are read.</summary>
+    /// <summary>
+    /// The same in a sentence, the part that changed most first. The amounts are compared as they are read.
+    /// </summary>
     public string Sentence(MeasureStyle style)
     {
         var total = Change(Before.Total, After.Total, style);
         var parts = NegativeParts.Names.Select((name, i) => (name, Change: Change(Before.All[i], After.All[i], style)))
             .Where(part => part.Change != Money.Zero)
-            .OrderByDescending(part => Math.Abs(part.Change.Millionths)).Select(part => $"{part.name} {Signed(part.Change, style)}").ToList();
-        var how = total == Money.Zero ? "as much as" : $"{(total < Money.Zero ? Money.Zero - total : total).Text(style)} "
-            + $"{(total < Money.Zero ? "less" : "more")} than";
-        return $"In {In} a negative cost {After.Total.Text(style)}, {how} in {Since}{(parts.Count == 0 ? "" : $": {string.Join(", ", parts)}")}.";
+            .OrderByDescending(part => Math.Abs(part.Change.Millionths))
+            .Select(part => $"{part.name} {Signed(part.Change, style)}").ToList();
+        var how = total == Money.Zero
+            ? "as much as"
+            : $"{(total < Money.Zero ? Money.Zero - total : total).Text(style)} "
+                + $"{(total < Money.Zero ? "less" : "more")} than";
+        return $"In {In} a negative cost {After.Total.Text(style)}, {how} in {Since}"
+            + $"{(parts.Count == 0 ? "" : $": {string.Join(", ", parts)}")}.";
     }
 
     private static Money Change(Money before, Money after, MeasureStyle style) =>
         after.ToNearest(style.MoneyDecimals) - before.ToNearest(style.MoneyDecimals);
 
-    private static string Signed(Money change, MeasureStyle style) => (change > Money.Zero ? "+" : "") + change.Text(style);
+    private static string Signed(Money change, MeasureStyle style) =>
+        (change > Money.Zero ? "+" : "") + change.Text(style);
 }

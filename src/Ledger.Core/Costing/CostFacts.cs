@@ -34,7 +34,9 @@ public sealed record CostFacts(
     /// <summary>What came without a price and was used in the period or is on hand at its end.</summary>
     public IReadOnlyList<UnpricedStock> Unpriced { get; init; } = [];
 
-    /// <summary>What was discarded unused or found missing, day by day; what a count found in excess is less than nothing.</summary>
+    /// <summary>
+    /// What was discarded unused or found missing, day by day; what a count found in excess is less than nothing.
+    /// </summary>
     public IReadOnlyList<StockLoss> Losses { get; init; } = [];
 }
 
@@ -63,11 +65,13 @@ public sealed record FilmLoss(string Item, long Sheets, Money Cost)
     public static IReadOnlyList<FilmLoss> Of(IEnumerable<StockLoss> losses) =>
     [
         .. losses.Where(loss => loss.Kind == ItemKind.Film).GroupBy(loss => loss.Item)
-            .Select(group => new FilmLoss(group.Key, group.Sum(loss => loss.Quantity), new(group.Sum(loss => loss.Cost.Millionths)))
+            .Select(group => new FilmLoss(group.Key, group.Sum(loss => loss.Quantity),
+                new(group.Sum(loss => loss.Cost.Millionths)))
             {
                 Unpriced = group.Sum(loss => loss.Unpriced),
             })
-            .Where(loss => loss.Sheets != 0 || loss.Cost != Money.Zero).OrderBy(loss => loss.Item, StringComparer.OrdinalIgnoreCase),
+            .Where(loss => loss.Sheets != 0 || loss.Cost != Money.Zero).OrderBy(loss => loss.Item,
+                StringComparer.OrdinalIgnoreCase),
     ];
 }
 
@@ -124,7 +128,10 @@ public sealed record SessionUse(
     /// <summary>Whether all chemistry and supplies that it used up had a price.</summary>
     public bool IsPriced { get; init; } = true;
 
-    /// <summary>Its sheets by their place in the order of the session, counting from 1; rolls have a place but no number of their own.</summary>
+    /// <summary>
+    /// Its sheets by their place in the order of the session, counting from 1; rolls have a place but no number of
+    /// their own.
+    /// </summary>
     public IReadOnlyDictionary<long, SheetName> Sheets { get; init; } = new Dictionary<long, SheetName>();
 
     /// <summary>The name of the sheet at a place: its negative's number, its own number, or a roll's place.</summary>

@@ -4,8 +4,8 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Costing;
 
 /// <summary>
-/// The stock of one item under a cost formula. Keeps quantity and value of each layer, never a rounded average, so that what was used and
-/// what is on hand always add up to what was bought.
+/// The stock of one item under a cost formula. Keeps quantity and value of each layer, never a rounded average, so that
+/// what was used and what is on hand always add up to what was bought.
 /// </summary>
 /// <param name="formula">The formula.</param>
 public sealed class CostFlow(CostFormula formula)
@@ -18,7 +18,9 @@ public sealed class CostFlow(CostFormula formula)
     /// <summary>How much is on hand, in base units.</summary>
     public long Quantity => _layers.Sum(layer => layer.Quantity);
 
-    /// <summary>How much can be used when a lot is named, which matters to <see cref="CostFormula.SpecificLot"/> only.</summary>
+    /// <summary>
+    /// How much can be used when a lot is named, which matters to <see cref="CostFormula.SpecificLot"/> only.
+    /// </summary>
     public long QuantityOf(LotId lot) => _layers.Where(layer => IsEligible(layer, lot)).Sum(layer => layer.Quantity);
 
     /// <summary>A delivery.</summary>

@@ -4,8 +4,9 @@ namespace Ledger.Core.Costing;
 public enum CostFormula
 {
     /// <summary>
-    /// Each unit costs what its own lot cost: specific identification. What the ledger posts. It reaches for the lots first in, first out
-    /// unless the user names another, so that this is first in, first out as long as the user lets it be.
+    /// Each unit costs what its own lot cost: specific identification. What the ledger posts. It reaches for the lots
+    /// first in, first out unless the user names another, so that this is first in, first out as long as the user lets
+    /// it be.
     /// </summary>
     SpecificLot,
 
@@ -34,7 +35,8 @@ public static class CostFormulas
     /// <summary>How what was used is costed, in words.</summary>
     public static string Basis(this CostFormula formula) => formula switch
     {
-        CostFormula.SpecificLot => "each unit at the cost of the lot it was taken from: first in, first out unless you named another",
+        CostFormula.SpecificLot =>
+            "each unit at the cost of the lot it was taken from: first in, first out unless you named another",
         CostFormula.FirstInFirstOut => "first in, first out, whichever lot was taken",
         _ => "at the average of what was on hand when it was used",
     };

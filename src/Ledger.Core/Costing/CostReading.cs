@@ -3,7 +3,10 @@ using Ledger.Core.Sessions;
 
 namespace Ledger.Core.Costing;
 
-/// <summary>What a period cost, and where the money is: spent = film + chemistry + supplies + prints + waste + on hand + still in baths.</summary>
+/// <summary>
+/// What a period cost, and where the money is: spent = film + chemistry + supplies + prints + waste + on hand + still
+/// in baths.
+/// </summary>
 public sealed class CostReading
 {
     private readonly List<SheetCost> _sheets;
@@ -22,12 +25,14 @@ public sealed class CostReading
         Spent = facts.OnHandBefore + Sum(opening) + facts.Bought;
         Film = Sum(_sheets.Where(sheet => sheet.Fate.IsNegative()).Select(sheet => sheet.Film));
         SpoiledFilm = Sum(_sheets.Where(sheet => !sheet.Fate.IsNegative()).Select(sheet => sheet.Film));
-        Chemistry = Sum(facts.Sessions.Select(session => session.Developer + session.OtherChemistry + session.BathUsedUp));
+        Chemistry = Sum(
+            facts.Sessions.Select(session => session.Developer + session.OtherChemistry + session.BathUsedUp));
         Supplies = Sum(facts.Sessions.Select(session => session.Supplies));
         Prints = Sum(facts.Prints.Select(print => print.Total));
         NeverUsedInBaths = Sum(facts.Baths.Select(bath => bath.NeverUsed));
         Waste = SpoiledFilm + facts.Discarded + facts.Lost + NeverUsedInBaths;
-        StillInBaths = Sum(facts.Baths.Where(bath => !bath.HasEnded).Select(bath => bath.Share.LeftAfter(bath.WorkedAfter)));
+        StillInBaths = Sum(facts.Baths.Where(bath => !bath.HasEnded)
+            .Select(bath => bath.Share.LeftAfter(bath.WorkedAfter)));
     }
 
     /// <summary>What it was read from.</summary>
@@ -60,7 +65,9 @@ public sealed class CostReading
     /// <summary>Spoiled film, stock discarded or lost, and what was never used of baths that were discarded.</summary>
     public Money Waste { get; }
 
-    /// <summary>The part of <see cref="Waste"/> that is developed film without a negative: rejects, tests, practice.</summary>
+    /// <summary>
+    /// The part of <see cref="Waste"/> that is developed film without a negative: rejects, tests, practice.
+    /// </summary>
     public Money SpoiledFilm { get; }
 
     /// <summary>The part of <see cref="Waste"/> that was discarded with baths before their capacity was used.</summary>
@@ -68,8 +75,8 @@ public sealed class CostReading
 
     /// <summary>What <see cref="Waste"/> is made of, in words.</summary>
     public string WasteText(MeasureStyle style) =>
-        $"spoiled film {SpoiledFilm.Text(style)}, discarded {Facts.Discarded.Text(style)}, lost {Facts.Lost.Text(style)}, "
-        + $"discarded unused with baths {NeverUsedInBaths.Text(style)}";
+        $"spoiled film {SpoiledFilm.Text(style)}, discarded {Facts.Discarded.Text(style)}, lost "
+            + $"{Facts.Lost.Text(style)}, discarded unused with baths {NeverUsedInBaths.Text(style)}";
 
     /// <summary>The value of the containers at the end.</summary>
     public Money OnHand => Facts.OnHandAfter;
@@ -113,5 +120,6 @@ public sealed class CostReading
 
     internal bool Counts(SheetCost sheet) => CountsPractice || sheet.Fate != Fate.Practice;
 
-    private static Money Sum(IEnumerable<Money> amounts) => amounts.Aggregate(Money.Zero, (sum, amount) => sum + amount);
+    private static Money Sum(IEnumerable<Money> amounts) =>
+        amounts.Aggregate(Money.Zero, (sum, amount) => sum + amount);
 }

@@ -2,7 +2,9 @@ using Ledger.Core.Measures;
 
 namespace Ledger.Core.Costing;
 
-/// <summary>A part of what was used in a period: a film's, a session's, a month's. The parts of a period add up to all of it.</summary>
+/// <summary>
+/// A part of what was used in a period: a film's, a session's, a month's. The parts of a period add up to all of it.
+/// </summary>
 /// <param name="Name">Which part: fen80, S02, 2026-03, 2026.</param>
 /// <param name="PerSheet">What its sheets and negatives cost.</param>
 /// <param name="Film">Film that became negatives.</param>

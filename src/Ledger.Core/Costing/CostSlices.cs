@@ -7,10 +7,14 @@ namespace Ledger.Core.Costing;
 /// <summary>Divides the costs of a period, so that nothing of it is left out.</summary>
 public static class CostSlices
 {
-    /// <summary>Where what belongs to no film or session stands: stock that was discarded, baths that were discarded.</summary>
+    /// <summary>
+    /// Where what belongs to no film or session stands: stock that was discarded, baths that were discarded.
+    /// </summary>
     public const string Elsewhere = "other stock";
 
-    /// <summary>Where print sessions stand among films, and what stands before a print session's name among sessions.</summary>
+    /// <summary>
+    /// Where print sessions stand among films, and what stands before a print session's name among sessions.
+    /// </summary>
     public const string Printing = "prints";
 
     /// <summary>Below so many sheets a comparison per sheet says little: a rule of the program's own.</summary>
@@ -23,10 +27,11 @@ public static class CostSlices
         "developer", "bath", "number"];
 
     /// <summary>
-    /// The parts of a period: films by name, months in order, sessions and print sessions together by date; what belongs to none of them
-    /// comes last.
+    /// The parts of a period: films by name, months in order, sessions and print sessions together by date; what
+    /// belongs to none of them comes last.
     /// </summary>
-    public static IReadOnlyList<CostSlice> Of(CostReading reading, CostGrouping grouping) => Of(reading, grouping, null);
+    public static IReadOnlyList<CostSlice> Of(CostReading reading, CostGrouping grouping) =>
+        Of(reading, grouping, null);
 
     /// <summary>The parts of what one film cost; what belongs to no film is in none of them.</summary>
     /// <param name="reading">The costs of the period.</param>
@@ -48,12 +53,15 @@ public static class CostSlices
                     new($"{sheet.Item} {(sheet.Number.Length > 0 ? sheet.Number : "without a number")}"),
                 _ => Time(sheet.Date, grouping),
             }).Sheets.Add(sheet);
-        foreach (var (entry, date, cost) in film?.PrintsBySession ?? [.. reading.Facts.Prints.Select(print => (print.Entry, print.Date, print.Total))])
+        foreach (var (entry, date, cost) in film?.PrintsBySession
+            ?? [.. reading.Facts.Prints.Select(print => (print.Entry, print.Date, print.Total))])
             In(grouping switch
             {
                 CostGrouping.Film => film is null ? new(Printing) { IsLast = true } : new(film.Item),
-                CostGrouping.Process or CostGrouping.Developer or CostGrouping.Number => new(Printing) { IsLast = true },
-                CostGrouping.Bath => Named(Print(entry) is { Baths: [var first, ..] } ? first.Share.Bath : "", "no bath"),
+                CostGrouping.Process or CostGrouping.Developer or CostGrouping.Number =>
+                    new(Printing) { IsLast = true },
+                CostGrouping.Bath => Named(Print(entry) is { Baths: [var first, ..] } ? first.Share.Bath : "",
+                    "no bath"),
                 CostGrouping.Session => new($"{Printing} {Print(entry)?.Session}", date, entry),
                 _ => Time(date, grouping),
             }).Prints += cost;
@@ -93,7 +101,8 @@ public static class CostSlices
         : string.Create(CultureInfo.InvariantCulture, $"{date.Year:0000}-{date.Month:00}"));
 
     /// <summary>
-    /// What tells a part from the others, and where it stands among them. A session is known by its entry: a print session may have its name.
+    /// What tells a part from the others, and where it stands among them. A session is known by its entry: a print
+    /// session may have its name.
     /// </summary>
     private readonly record struct Key(string Name, LocalDate Date = default, long Entry = 0)
     {
@@ -114,10 +123,11 @@ public static class CostSlices
             name,
             FilmCost.Of(
                 name, Sheets.Where(reading.Counts),
-                Losses.Where(loss => loss.Kind == ItemKind.Film).Select(loss => new FilmLoss(loss.Item, loss.Quantity, loss.Cost)
-                {
-                    Unpriced = loss.Unpriced,
-                })),
+                Losses.Where(loss => loss.Kind == ItemKind.Film)
+                    .Select(loss => new FilmLoss(loss.Item, loss.Quantity, loss.Cost)
+                    {
+                        Unpriced = loss.Unpriced,
+                    })),
             new(Sheets.Where(sheet => sheet.Fate.IsNegative()).Sum(sheet => sheet.Film.Millionths)),
             new(Sheets.Sum(sheet => sheet.Chemistry.Millionths)),
             new(Sheets.Sum(sheet => sheet.Supplies.Millionths)),

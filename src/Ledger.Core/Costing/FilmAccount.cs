@@ -5,8 +5,9 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Costing;
 
 /// <summary>
-/// Where one film's money is: what was there of it and what was bought, with the chemistry and the supplies that its sheets used, is what
-/// became negatives, prints or waste, and what is on hand. Baths belong to no film, so what is left in them is not in it.
+/// Where one film's money is: what was there of it and what was bought, with the chemistry and the supplies that its
+/// sheets used, is what became negatives, prints or waste, and what is on hand. Baths belong to no film, so what is
+/// left in them is not in it.
 /// </summary>
 public sealed class FilmAccount
 {
@@ -26,7 +27,8 @@ public sealed class FilmAccount
             (Opening, Bought, OnHand) = (held.Before, held.Bought, held.OnHand);
         PrintsBySession =
         [
-            .. stock.Costed.Where(costed => IsOf(costed.Move.Item) && costed.Move.Other == Places.Prints && costed.Move.Date >= costs.Facts.From)
+            .. stock.Costed.Where(costed => IsOf(costed.Move.Item) && costed.Move.Other == Places.Prints
+                && costed.Move.Date >= costs.Facts.From)
                 .GroupBy(costed => costed.Move.Entry)
                 .Select(entry => (entry.Key, entry.First().Move.Date,
                     Sum(entry.Select(costed => costed.Move.Change < 0 ? costed.Cost : Money.Zero - costed.Cost)))),

@@ -33,10 +33,14 @@ public sealed record FilmCost(
         };
     }
 
-    /// <summary>The part of <see cref="Film"/> that became no negative: rejects, tests, sheets discarded or lost.</summary>
+    /// <summary>
+    /// The part of <see cref="Film"/> that became no negative: rejects, tests, sheets discarded or lost.
+    /// </summary>
     public Money Spoiled { get; init; }
 
-    /// <summary>How many of the sheets used something that came without a price, so that they cost more than is known.</summary>
+    /// <summary>
+    /// How many of the sheets used something that came without a price, so that they cost more than is known.
+    /// </summary>
     public long Unpriced { get; init; }
 
     /// <summary>Whether everything in these figures has a price.</summary>

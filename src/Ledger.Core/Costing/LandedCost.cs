@@ -8,7 +8,8 @@ namespace Ledger.Core.Costing;
 /// <param name="Discount">Taken off for all of them.</param>
 /// <param name="Shipping">This line's share of the shipping.</param>
 /// <param name="Duty">This line's share of duty and tax.</param>
-/// <param name="Rate">What one unit of the delivery's currency is worth in the ledger's; 1 when they are the same.</param>
+/// <param name="Rate">What one unit of the delivery's currency is worth in the ledger's; 1 when they are the
+/// same.</param>
 public sealed record LandedCost(Money Price, decimal Packs, Money Discount, Money Shipping, Money Duty, decimal Rate)
 {
     /// <summary>(packs × price − discount + shipping + duty) × rate, to the nearest millionth.</summary>

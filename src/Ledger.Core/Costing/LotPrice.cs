@@ -21,10 +21,16 @@ public sealed record LotPrice(string Item, LocalDate Date, LotId Lot, Quantity Q
     /// <summary>What one sheet, millilitre, gram or piece cost, to the nearest millionth.</summary>
     public Money PerUnit => new(Share.Nearest(Cost.Millionths, Quantity.Unit.BasePerUnit(), Quantity.Base));
 
-    /// <summary>The same to be read: in the currency's digits, or as finely as it takes when a unit costs a part of one.</summary>
+    /// <summary>
+    /// The same to be read: in the currency's digits, or as finely as it takes when a unit costs a part of one.
+    /// </summary>
     public string PerUnitText(MeasureStyle style) => !IsPriced ? UnpricedStock.Mark(PerUnit, IsPriced, style)
         : PerUnit == PerUnit.ToNearest(style.MoneyDecimals) ? PerUnit.Text(style) : Scaled.ToText(PerUnit.Amount, 6);
 
-    /// <summary>By how many percent a unit costs more than at another delivery; null when that one was free, or one of the two is unknown.</summary>
-    public decimal? PercentMoreThan(LotPrice earlier) => !IsPriced || !earlier.IsPriced ? null : (PerUnit - earlier.PerUnit).PercentOf(earlier.PerUnit, 1);
+    /// <summary>
+    /// By how many percent a unit costs more than at another delivery; null when that one was free, or one of the two
+    /// is unknown.
+    /// </summary>
+    public decimal? PercentMoreThan(LotPrice earlier) =>
+        !IsPriced || !earlier.IsPriced ? null : (PerUnit - earlier.PerUnit).PercentOf(earlier.PerUnit, 1);
 }

@@ -4,8 +4,9 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Costing;
 
 /// <summary>
-/// The facts of a period by another cost formula: every sheet, millilitre and piece at what the formula says it cost. The film of a lot costs
-/// each of its sheets in a session the same. Whatever the formula, opening + bought = used + waste + on hand.
+/// The facts of a period by another cost formula: every sheet, millilitre and piece at what the formula says it cost.
+/// The film of a lot costs each of its sheets in a session the same. Whatever the formula, opening + bought = used +
+/// waste + on hand.
 /// </summary>
 public sealed class Recosting
 {
@@ -53,7 +54,8 @@ public sealed class Recosting
     private SessionUse Recost(SessionUse session) => session with
     {
         Developer = Spent(session.Entry, move => move.Other == Places.UsedUp && IsDeveloper(move)),
-        OtherChemistry = Spent(session.Entry, move => move.Other == Places.UsedUp && move.Kind == ItemKind.Chemical && !IsDeveloper(move)),
+        OtherChemistry = Spent(session.Entry,
+            move => move.Other == Places.UsedUp && move.Kind == ItemKind.Chemical && !IsDeveloper(move)),
         Supplies = Spent(session.Entry, move => move.Other == Places.UsedUp && move.Kind != ItemKind.Chemical),
         Baths = Recost(session.Baths),
         Lines = Recost(session.Entry, session.Lines),
@@ -64,7 +66,8 @@ public sealed class Recosting
         var recosted = lines.ToList();
         foreach (var lot in lines.Select((line, i) => (line, i)).GroupBy(pair => pair.line.Lot, pair => pair.i))
         {
-            var cost = Spent(session, move => move.Lot == lot.Key && (move.Other == Places.FiledNegatives || move.Other == Places.Rejects));
+            var cost = Spent(session,
+                move => move.Lot == lot.Key && (move.Other == Places.FiledNegatives || move.Other == Places.Rejects));
             var shares = Share.Split(cost.Millionths, [.. lot.Select(i => lines[i].Sheets)]);
             foreach (var (i, share) in lot.Zip(shares))
                 recosted[i] = lines[i] with { Cost = new(share) };
@@ -73,11 +76,13 @@ public sealed class Recosting
         return recosted;
     }
 
-    private List<BathPart> Recost(IEnumerable<BathPart> parts) => [.. parts.Select(part => part with { Share = Recost(part.Share) })];
+    private List<BathPart> Recost(IEnumerable<BathPart> parts) =>
+        [.. parts.Select(part => part with { Share = Recost(part.Share) })];
 
     private BathShare Recost(BathShare share)
     {
-        var added = share.TopUps.Select(top => top with { Value = Spent(top.Entry, move => move.Other == share.Place) }).ToList();
+        var added = share.TopUps.Select(top => top with { Value = Spent(top.Entry, move => move.Other == share.Place) })
+            .ToList();
         var all = Sum(_byPlace[share.Place], costed => costed.Cost);
         return share with { Value = all - Sum(added, top => top.Value), TopUps = added };
     }
@@ -92,9 +97,11 @@ public sealed class Recosting
                 Sum(group, costed => costed.Move.Change < 0 ? costed.Cost : Money.Zero - costed.Cost))),
     ];
 
-    private Money Spent(long entry, Func<StockMove, bool> which) => Sum(_byEntry[entry].Where(costed => which(costed.Move)), costed => costed.Cost);
+    private Money Spent(long entry, Func<StockMove, bool> which) =>
+        Sum(_byEntry[entry].Where(costed => which(costed.Move)), costed => costed.Cost);
 
     private static bool IsDeveloper(StockMove move) => move.Kind == ItemKind.Chemical && move.IsDeveloper;
 
-    private static Money Sum<T>(IEnumerable<T> parts, Func<T, Money> amount) => new(parts.Sum(part => amount(part).Millionths));
+    private static Money Sum<T>(IEnumerable<T> parts, Func<T, Money> amount) =>
+        new(parts.Sum(part => amount(part).Millionths));
 }

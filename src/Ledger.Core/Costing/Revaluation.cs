@@ -4,8 +4,8 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Costing;
 
 /// <summary>
-/// What the stock of a period would have cost by another formula than the one the ledger posts: every item's whole life run through a
-/// <see cref="CostFlow"/>. Each item's figures add up: before + bought + mixed = used + lost + on hand.
+/// What the stock of a period would have cost by another formula than the one the ledger posts: every item's whole life
+/// run through a <see cref="CostFlow"/>. Each item's figures add up: before + bought + mixed = used + lost + on hand.
 /// </summary>
 public sealed class Revaluation
 {
@@ -15,7 +15,8 @@ public sealed class Revaluation
     private readonly List<CostedMove> _costed = [];
 
     /// <summary>Revalues a period.</summary>
-    /// <param name="moves">What came into the stock and left it from the ledger's first day to the last of the period, in order.</param>
+    /// <param name="moves">What came into the stock and left it from the ledger's first day to the last of the period,
+    /// in order.</param>
     /// <param name="formula">The formula.</param>
     /// <param name="from">The first day of the period.</param>
     public Revaluation(IEnumerable<StockMove> moves, CostFormula formula, LocalDate from)
@@ -38,7 +39,8 @@ public sealed class Revaluation
     ];
 
     /// <summary>Whether every item's figures add up.</summary>
-    public bool Reconciles => Items.All(item => item.Before + item.Bought + item.Mixed == item.Used + item.Lost + item.OnHand);
+    public bool Reconciles =>
+        Items.All(item => item.Before + item.Bought + item.Mixed == item.Used + item.Lost + item.OnHand);
 
     /// <summary>An entry's draws come before what is mixed from them, whose cost they are.</summary>
     private void Run(List<StockMove> moves)
@@ -94,9 +96,12 @@ public sealed class Revaluation
             return cost;
         }
 
-        public ItemValue ToValue() => new(item, kind, _before ?? Money.Zero, _bought, _mixed, _used, _lost, OnHand, _posted);
+        public ItemValue ToValue() => new(item, kind, _before ?? Money.Zero, _bought, _mixed,
+            _used, _lost, OnHand, _posted);
 
-        /// <summary>What came covers first what was taken before it came, at the cost at which that was posted.</summary>
+        /// <summary>
+        /// What came covers first what was taken before it came, at the cost at which that was posted.
+        /// </summary>
         private Money Receive(StockMove move)
         {
             if (!_owed.Remove(Key(move), out var owed))
@@ -169,6 +174,8 @@ public readonly record struct CostedMove(StockMove Move, Money Cost);
 /// <param name="Used">What sessions and baths used.</param>
 /// <param name="Lost">What was discarded or lost, less what a count found.</param>
 /// <param name="OnHand">The stock's value at the end.</param>
-/// <param name="PostedAsUsed">What the ledger posted for what sessions and baths used: each unit at the cost of its own lot.</param>
+/// <param name="PostedAsUsed">What the ledger posted for what sessions and baths used: each unit at the cost of its own
+/// lot.</param>
 public sealed record ItemValue(
-    string Item, ItemKind Kind, Money Before, Money Bought, Money Mixed, Money Used, Money Lost, Money OnHand, Money PostedAsUsed);
+    string Item, ItemKind Kind, Money Before, Money Bought, Money Mixed, Money Used, Money Lost,
+    Money OnHand, Money PostedAsUsed);

@@ -4,7 +4,8 @@ using Ledger.Core.Sessions;
 namespace Ledger.Core.Costing;
 
 /// <summary>What one developed sheet cost.</summary>
-/// <param name="Sheet">Its name, by which its story is found: its negative's number, or its own (#12); a roll's is its place, S02-03.</param>
+/// <param name="Sheet">Its name, by which its story is found: its negative's number, or its own (#12); a roll's is its
+/// place, S02-03.</param>
 /// <param name="Session">The session.</param>
 /// <param name="Item">The film's code.</param>
 /// <param name="Fate">What became of it.</param>
@@ -13,12 +14,15 @@ namespace Ledger.Core.Costing;
 /// <param name="OtherChemistry">Its share of the baths and the other chemistry.</param>
 /// <param name="Supplies">Its share of the supplies.</param>
 public sealed record SheetCost(
-    string Sheet, string Session, string Item, Fate Fate, Money Film, Money Developer, Money OtherChemistry, Money Supplies)
+    string Sheet, string Session, string Item, Fate Fate, Money Film, Money Developer, Money OtherChemistry,
+    Money Supplies)
 {
     /// <summary>The number of its session's entry.</summary>
     public long Entry { get; init; }
 
-    /// <summary>Whether its film, its chemistry and its supplies all had a price; otherwise it cost more than this.</summary>
+    /// <summary>
+    /// Whether its film, its chemistry and its supplies all had a price; otherwise it cost more than this.
+    /// </summary>
     public bool IsComplete { get; init; } = true;
 
     /// <summary>The number it is filed under; null when it is no negative, or a roll.</summary>
@@ -46,8 +50,9 @@ public sealed record SheetCost(
     public Money Total => Film + Developer + OtherChemistry + Supplies;
 
     /// <summary>
-    /// The sheets of a session. Chemistry and supplies are shared by area, a fixer that is used again by area times fixer factor, as its
-    /// capacity is counted. The largest remainder rounds, so that the sheets add up to the session exactly.
+    /// The sheets of a session. Chemistry and supplies are shared by area, a fixer that is used again by area times
+    /// fixer factor, as its capacity is counted. The largest remainder rounds, so that the sheets add up to the session
+    /// exactly.
     /// </summary>
     public static IEnumerable<SheetCost> Of(SessionUse session)
     {

@@ -3,7 +3,10 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Costing;
 
-/// <summary>Stock that came without a price: what it cost is unknown, so no figure holds it and every figure that should says so.</summary>
+/// <summary>
+/// Stock that came without a price: what it cost is unknown, so no figure holds it and every figure that should says
+/// so.
+/// </summary>
 /// <param name="Entry">The number of the entry that it came with.</param>
 /// <param name="Item">The item.</param>
 /// <param name="Kind">What sort of thing it is.</param>
@@ -13,14 +16,18 @@ public sealed record UnpricedStock(long Entry, string Item, ItemKind Kind, Quant
 {
     private const string Sign = "?";
 
-    /// <summary>Behind the figures of a table, what their sign means; the sentences of <see cref="Sentence"/> come before it.</summary>
+    /// <summary>
+    /// Behind the figures of a table, what their sign means; the sentences of <see cref="Sentence"/> come before it.
+    /// </summary>
     public const string Legend = "A ? stands where something without a price belongs into the figure.";
 
     /// <summary>How much of it there is, and how its price is said.</summary>
     public string Sentence(MeasureStyle style)
     {
-        var parts = new[] { Used.IsZero ? "" : $"{Used.ToText(style)} used", OnHand.IsZero ? "" : $"{OnHand.ToText(style)} on hand" };
-        return $"{Item}, without a price: {string.Join(", ", parts.Where(part => part.Length > 0))}. What it cost is unknown; "
+        var parts = new[] { Used.IsZero ? "" : $"{Used.ToText(style)} used",
+            OnHand.IsZero ? "" : $"{OnHand.ToText(style)} on hand" };
+        return $"{Item}, without a price: {string.Join(", ", parts.Where(part => part.Length > 0))}. What it cost is "
+            + "unknown; "
             + $"amend the price of entry {Scaled.ToText(Entry, 0)} when you know it; 0 says that it was a gift.";
     }
 
@@ -32,5 +39,6 @@ public sealed record UnpricedStock(long Entry, string Item, ItemKind Kind, Quant
         : known == Money.Zero ? Sign : $"{known.Text(style)}+{Sign}";
 
     /// <summary>The same of an amount that may not be there.</summary>
-    public static string Mark(Money? known, bool isComplete, MeasureStyle style) => known is { } amount ? Mark(amount, isComplete, style) : "-";
+    public static string Mark(Money? known, bool isComplete, MeasureStyle style) =>
+        known is { } amount ? Mark(amount, isComplete, style) : "-";
 }

@@ -135,7 +135,8 @@ public sealed class RiskReading
                 $"{went}; a test on {Dates.Text(since.Date)} found it in order: {since.Text}");
         return moment.LastGoodTest is { } good
             ? (RiskLevel.NotProved,
-                $"{went}, {Counted.Of(Period.DaysBetween(good.Date, on), "day")} after its last good test on {Dates.Text(good.Date)}")
+                $"{went}, {Counted.Of(Period.DaysBetween(good.Date, on), "day")} after its last good test on "
+                    + $"{Dates.Text(good.Date)}")
             : (RiskLevel.NotProved, $"{went}; no test had found it in order");
     }
 
@@ -199,9 +200,11 @@ public sealed class RiskReading
             if (_holdings.Container(new PlaceId(place.Id)) is { } container && !reach.IsShared(place))
                 yield return new(
                     container.Code,
-                        $"{container.Held.ToText(_holdings.Settings.Style)} left{(container.Suspicion is { } suspicion ? $", {suspicion.Text}" : "")}",
+                        $"{container.Held.ToText(_holdings.Settings.Style)} "
+                            + $"left{(container.Suspicion is { } suspicion ? $", {suspicion.Text}" : "")}",
                     container.Suspicion is not null ? "it is not used until it is cleared"
-                        : $"{(container.IsSealed ? "do not open it" : "do not use it")}: `record suspicion {container.Code} --reason ...`");
+                        : $"{(container.IsSealed ? "do not open it" : "do not use it")}: `record suspicion "
+                            + $"{container.Code} --reason ...`");
         foreach (var place in reach.Nodes.Keys.Where(node => node.Kind == TraceKind.Bath))
             if (_holdings.Bath(new PlaceId(place.Id)) is { } bath)
                 yield return new(
@@ -209,7 +212,8 @@ public sealed class RiskReading
                     bath.Suspicion is not null ? "nothing goes through it until it is cleared"
                         : start.Contains(place)
                             ? $"test it, or discard it and mix a new one: `record suspicion {bath.Code} --reason ...`"
-                        : $"it holds some of it: test it before the next session, or `record suspicion {bath.Code} --reason ...`");
+                        : "it holds some of it: test it before the next session, or `record suspicion "
+                            + $"{bath.Code} --reason ...`");
         foreach (var place in start.Where(node => node.Kind == TraceKind.Side))
             if (_holdings.Film.Side(new PlaceId(place.Id)) is { } side)
                 yield return new(

@@ -2,7 +2,9 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Film;
 
-/// <summary>The box for the exposed sheets of one film and one development group. Empty, it has no label and is not shown.</summary>
+/// <summary>
+/// The box for the exposed sheets of one film and one development group. Empty, it has no label and is not shown.
+/// </summary>
 /// <param name="Place">Its number as a place.</param>
 /// <param name="Item">The film's code.</param>
 /// <param name="Group">The group.</param>

@@ -3,8 +3,8 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Film;
 
 /// <summary>
-/// The holders, the boxes of exposed sheets, and every sheet that is in one of them. A holder in which nothing is may still
-/// stand in the catalogue alone; it is looked up there when it is asked for, and known from then on.
+/// The holders, the boxes of exposed sheets, and every sheet that is in one of them. A holder in which nothing is may
+/// still stand in the catalogue alone; it is looked up there when it is asked for, and known from then on.
 /// </summary>
 public sealed class FilmRegister
 {
@@ -45,8 +45,8 @@ public sealed class FilmRegister
         [.. (_others?.Codes() ?? [.. _holders.Keys]).Order(StringComparer.OrdinalIgnoreCase)];
 
     /// <summary>
-    /// The holders that need to be looked at, by name: no other holds a sheet or has spoiled one. Some may be among them
-    /// that do neither.
+    /// The holders that need to be looked at, by name: no other holds a sheet or has spoiled one. Some may be among
+    /// them that do neither.
     /// </summary>
     public IEnumerable<Holder> HoldersInUse => Sorted(_holders.Values);
 
@@ -60,7 +60,8 @@ public sealed class FilmRegister
         .ThenBy(box => box.Group, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The holder of that name, or null.</summary>
-    public Holder? Holder(string code) => _holders.GetValueOrDefault(code.Trim()) ?? Known(_others?.Holder(code.Trim()));
+    public Holder? Holder(string code) =>
+        _holders.GetValueOrDefault(code.Trim()) ?? Known(_others?.Holder(code.Trim()));
 
     /// <summary>The side of that name, such as E07-2, or null.</summary>
     public HolderSide? Side(string code)
@@ -83,7 +84,9 @@ public sealed class FilmRegister
     /// <summary>The box for exposed sheets at that place, or null.</summary>
     public ExposedBox? ExposedBox(PlaceId place) => _boxes.GetValueOrDefault(place);
 
-    /// <summary>The box for exposed sheets whose label says that, empty or not; null when there never was one.</summary>
+    /// <summary>
+    /// The box for exposed sheets whose label says that, empty or not; null when there never was one.
+    /// </summary>
     public ExposedBox? ExposedBox(string code) =>
         _boxes.Values.FirstOrDefault(box => box.Code.Equals(code.Trim(), StringComparison.OrdinalIgnoreCase));
 
@@ -99,9 +102,12 @@ public sealed class FilmRegister
 
     /// <summary>The exposed sheet that last came out of a side and waits for its development, or null.</summary>
     public Sheet? LastOutOf(HolderSide side) => _sheets.Values
-        .Where(sheet => sheet.Side == side.Place && sheet.At != side.Place).OrderBy(sheet => sheet.Id.Value).LastOrDefault();
+        .Where(sheet => sheet.Side == side.Place && sheet.At != side.Place).OrderBy(sheet => sheet.Id.Value)
+        .LastOrDefault();
 
-    /// <summary>Whether a place is a side of a holder that was put in or looked up, or a box of exposed sheets.</summary>
+    /// <summary>
+    /// Whether a place is a side of a holder that was put in or looked up, or a box of exposed sheets.
+    /// </summary>
     public bool IsKnown(PlaceId place) => _boxes.ContainsKey(place) || _sideCodes.ContainsKey(place);
 
     /// <summary>Whether a place is a side or a box of exposed sheets.</summary>
@@ -111,10 +117,12 @@ public sealed class FilmRegister
     public SideReading Read(HolderSide side, LocalDate today) => new(side, In(side), today);
 
     /// <summary>The last running number of a year's negatives; of all negatives for year 0.</summary>
-    public long LastNegative(int year) => year == 0 ? _lastNegative.Values.DefaultIfEmpty().Max() : _lastNegative.GetValueOrDefault(year);
+    public long LastNegative(int year) =>
+        year == 0 ? _lastNegative.Values.DefaultIfEmpty().Max() : _lastNegative.GetValueOrDefault(year);
 
     /// <summary>Remembers that a running number was given out; it is never given again.</summary>
-    public void Give(int year, long number) => _lastNegative[year] = Math.Max(number, _lastNegative.GetValueOrDefault(year));
+    public void Give(int year, long number) =>
+        _lastNegative[year] = Math.Max(number, _lastNegative.GetValueOrDefault(year));
 
     /// <summary>Puts a holder in, or in place of what was known of it.</summary>
     public void Put(Holder holder)
@@ -140,7 +148,9 @@ public sealed class FilmRegister
     /// <summary>Puts a box for exposed sheets in.</summary>
     public void Put(ExposedBox box) => _boxes[box.Place] = box;
 
-    /// <summary>Puts a sheet in, or in place of what was known of it; it is forgotten when it is at neither a side nor a box.</summary>
+    /// <summary>
+    /// Puts a sheet in, or in place of what was known of it; it is forgotten when it is at neither a side nor a box.
+    /// </summary>
     public void Put(Sheet sheet)
     {
         LastSheet = Math.Max(LastSheet, sheet.Id.Value);

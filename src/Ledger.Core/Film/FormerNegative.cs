@@ -10,6 +10,7 @@ public sealed record FormerNegative(SheetId? Sheet, long Entry, bool IsTakenBack
     /// <param name="negative">The number.</param>
     public string Sentence(string negative) => IsTakenBack
         ? $"{negative} was given by entry {Entry}, which was undone; a number is not given twice"
-        : $"{negative} was the number of {(Sheet is { } sheet ? $"sheet {sheet}" : "a sheet")} of entry {Entry}, which is not a negative now; "
-            + $"a number is not given twice{(Sheet is { } known ? $" (`show sheet {known}` tells its story)" : "")}";
+        : $"{negative} was the number of {(Sheet is { } sheet ? $"sheet {sheet}" : "a sheet")} of entry "
+            + $"{Entry}, which is not a negative now; a number is not given "
+            + $"twice{(Sheet is { } known ? $" (`show sheet {known}` tells its story)" : "")}";
 }

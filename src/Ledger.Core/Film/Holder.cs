@@ -37,7 +37,9 @@ public sealed record Holder
             if (CleanedOn is not { } cleaned)
                 return $"{Code} has no cleaning on record";
             var emptied = Sides.Max(side => side.LastEmptiedOn);
-            return emptied is { } day && day > cleaned ? $"{Code} was emptied on {Dates.Text(day)} and not cleaned since" : null;
+            return emptied is { } day && day > cleaned
+                ? $"{Code} was emptied on {Dates.Text(day)} and not cleaned since"
+                : null;
         }
     }
 }

@@ -1,7 +1,8 @@
 namespace Ledger.Core.Film;
 
 /// <summary>
-/// How negatives are numbered: YYYY or YY stands for the year, a run of # for the running number. YYYY-### gives 2025-014.
+/// How negatives are numbered: YYYY or YY stands for the year, a run of # for the running number. YYYY-### gives
+/// 2025-014.
 /// </summary>
 public sealed record NegativePattern
 {
@@ -35,7 +36,8 @@ public sealed record NegativePattern
         var run = new string('#', Text.Count(c => c == '#'));
         var whole = year.ToString("0000", CultureInfo.InvariantCulture);
         return Text
-            .Replace(run, number.ToString(CultureInfo.InvariantCulture).PadLeft(run.Length, '0'), StringComparison.Ordinal)
+            .Replace(run, number.ToString(CultureInfo.InvariantCulture).PadLeft(run.Length, '0'),
+                StringComparison.Ordinal)
             .Replace("YYYY", whole, StringComparison.Ordinal)
             .Replace("YY", whole[2..], StringComparison.Ordinal);
     }

@@ -48,5 +48,6 @@ public static class RejectCauses
     }
 
     /// <summary>Whether a holder does it: then it counts against the side that the sheet came from.</summary>
-    public static bool IsOfTheHolder(this RejectCause cause) => cause is RejectCause.Dust or RejectCause.Scratch or RejectCause.Fogged;
+    public static bool IsOfTheHolder(this RejectCause cause) =>
+        cause is RejectCause.Dust or RejectCause.Scratch or RejectCause.Fogged;
 }

@@ -16,8 +16,8 @@ namespace Ledger.Core.Film;
 /// <param name="Since">The day it came there.</param>
 /// <param name="Exposure">Its exposure; null while it has none.</param>
 public sealed record Sheet(
-    SheetId Id, Lot Lot, Money Cost, PlaceId Box, string BoxCode, PlaceId Side, string SideCode, LocalDate LoadedOn, PlaceId At,
-    LocalDate Since, Exposure? Exposure)
+    SheetId Id, Lot Lot, Money Cost, PlaceId Box, string BoxCode, PlaceId Side, string SideCode,
+    LocalDate LoadedOn, PlaceId At, LocalDate Since, Exposure? Exposure)
 {
     /// <summary>The film's code.</summary>
     public string Item => Lot.Item;
@@ -25,7 +25,10 @@ public sealed record Sheet(
     /// <summary>The last day on which something happened to it; nothing can be recorded of it before.</summary>
     public LocalDate LastDay => Exposure is { } exposure && exposure.Date > Since ? exposure.Date : Since;
 
-    /// <summary>What tells its film from another delivery of the same: the emulsion number, the box it came out of, the user's exposure index.</summary>
+    /// <summary>
+    /// What tells its film from another delivery of the same: the emulsion number, the box it came out of, the user's
+    /// exposure index.
+    /// </summary>
     public IEnumerable<string> Marks
     {
         get

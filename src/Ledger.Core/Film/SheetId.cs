@@ -7,7 +7,8 @@ public readonly record struct SheetId(long Value)
     /// <summary>The number that "#12" names, or null.</summary>
     public static SheetId? Parse(string text) =>
         text.StartsWith('#') && long.TryParse(
-            text.AsSpan(1), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number)
+            text.AsSpan(1), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture,
+            out var number)
             ? new(number) : null;
 
     /// <summary>"#12".</summary>

@@ -22,7 +22,8 @@ public sealed record SideReading(HolderSide Side, Sheet? Sheet, LocalDate Today)
     private static readonly string[] Names = ["empty", "loaded", "exposed"];
 
     /// <summary>Empty, loaded or exposed. A side that is out of service keeps its film.</summary>
-    public SideState State => Sheet is null ? SideState.Empty : Sheet.Exposure is null ? SideState.Loaded : SideState.Exposed;
+    public SideState State =>
+        Sheet is null ? SideState.Empty : Sheet.Exposure is null ? SideState.Loaded : SideState.Exposed;
 
     /// <summary>The state in words: loaded, out of service…</summary>
     public string StateName => Side.OutOfService is null ? Names[(int)State]
@@ -40,5 +41,6 @@ public sealed record SideReading(HolderSide Side, Sheet? Sheet, LocalDate Today)
     };
 
     /// <summary>Whether it has spoiled so many sheets that the user should look at it.</summary>
-    public bool IsFlagged(FilmSettings limits) => limits.SideFaults > 0 && Side.OutOfService is null && Side.OwnFaults >= limits.SideFaults;
+    public bool IsFlagged(FilmSettings limits) =>
+        limits.SideFaults > 0 && Side.OutOfService is null && Side.OwnFaults >= limits.SideFaults;
 }

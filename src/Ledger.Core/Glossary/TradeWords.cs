@@ -9,7 +9,8 @@ public static class TradeWords
     /// <summary>All terms.</summary>
     public static IReadOnlyList<Term> All { get; } =
     [
-        .. Chemistry().Concat(FilmWords()).Concat(Stock()).Concat(Money()).Concat(Book()).OrderBy(term => term.Word, StringComparer.OrdinalIgnoreCase),
+        .. Chemistry().Concat(FilmWords()).Concat(Stock()).Concat(Money()).Concat(Book()).OrderBy(term => term.Word,
+            StringComparer.OrdinalIgnoreCase),
     ];
 
     /// <summary>The term of that name, or of a word that leads to it, in any case; null when there is none.</summary>
@@ -29,7 +30,8 @@ public static class TradeWords
     {
         var all = string.Join('\n', texts);
         return All.Where(term => Regex.IsMatch(
-            all, $@"(?<![\w+-]){Regex.Escape(term.Word)}(s|es|ed)?(?![\w+-])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant));
+            all, $@"(?<![\w+-]){Regex.Escape(term.Word)}(s|es|ed)?(?![\w+-])",
+            RegexOptions.IgnoreCase | RegexOptions.CultureInvariant));
     }
 
     private static string Plain(string word) => word.Trim().Replace('-', ' ').Replace('_', ' ').ToUpperInvariant();

@@ -15,7 +15,8 @@ public abstract record BathFact(PlaceId Place) : PostedFact;
 /// <param name="Tenths">The time in tenths of a second.</param>
 /// <param name="IsFresh">Whether it is a baseline.</param>
 /// <param name="FreshTenths">The baseline it is measured against, if there is one.</param>
-public sealed record ClearingTested(PlaceId Place, string Film, int Tenths, bool IsFresh, int? FreshTenths) : BathFact(Place);
+public sealed record ClearingTested(PlaceId Place, string Film, int Tenths, bool IsFresh,
+    int? FreshTenths) : BathFact(Place);
 
 /// <summary>Something was seen at it.</summary>
 /// <param name="Place">The bath.</param>

@@ -11,15 +11,18 @@ internal static class BathLog
         {
             ClearingTests =
             [
-                .. bath.ClearingTests, new(date, test.Film, test.Tenths, test.IsFresh, bath.WorkedWeighted, test.FreshTenths),
+                .. bath.ClearingTests,
+                new(date, test.Film, test.Tenths, test.IsFresh, bath.WorkedWeighted, test.FreshTenths),
             ],
         },
         BathObserved seen => bath with { Observations = [.. bath.Observations, new(date, seen.Sign, seen.EndsUse)] },
-        SilverMeasured silver => bath with { SilverReadings = [.. bath.SilverReadings, new(date, silver.MilligramsPerLitre)] },
+        SilverMeasured silver => bath with { SilverReadings = [.. bath.SilverReadings,
+            new(date, silver.MilligramsPerLitre)] },
         ResidualTested residual => bath with { ResidualTests = [.. bath.ResidualTests, residual.Test] },
         ControlStripDeveloped developed => bath with { ControlStrips = [.. bath.ControlStrips, developed.Strip] },
         BathStands stands => bath with { Standings = [.. bath.Standings, new(date, stands.Container)] },
-        BathToppedUp topped => bath with { TopUps = [.. bath.TopUps, new(date, topped.Added, topped.Bled, bath.WorkedWeighted)] },
+        BathToppedUp topped =>
+            bath with { TopUps = [.. bath.TopUps, new(date, topped.Added, topped.Bled, bath.WorkedWeighted)] },
         _ => throw new ArgumentException($"no bath keeps a {fact.GetType().Name}", nameof(fact)),
     };
 }

@@ -5,7 +5,9 @@ namespace Ledger.Core.Journal;
 /// <summary>Reads the costs of a period by a formula.</summary>
 public static class CostsByFormula
 {
-    /// <summary>The facts of a period. By lot they are what the ledger posted; any other formula takes the stock's whole life.</summary>
+    /// <summary>
+    /// The facts of a period. By lot they are what the ledger posted; any other formula takes the stock's whole life.
+    /// </summary>
     /// <param name="ledger">The ledger.</param>
     /// <param name="from">The first day.</param>
     /// <param name="to">The last day.</param>
@@ -15,6 +17,8 @@ public static class CostsByFormula
         LocalDate? fatesOn = null)
     {
         var posted = ledger.Costs(from, to, fatesOn);
-        return formula == CostFormula.SpecificLot ? posted : Recosting.Of(posted, new(ledger.StockMoves(to), formula, from));
+        return formula == CostFormula.SpecificLot
+            ? posted
+            : Recosting.Of(posted, new(ledger.StockMoves(to), formula, from));
     }
 }

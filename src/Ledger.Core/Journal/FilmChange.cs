@@ -43,10 +43,12 @@ internal static class FilmChange
                 Apply(changed, film);
                 break;
             case ContainerStored stored when holdings.Container(stored.Container) is { } container:
-                holdings.Put(container with { Moves = [.. container.Moves, new(date, stored.Storage)], OpensFrom = stored.OpensFrom });
+                holdings.Put(container with { Moves = [.. container.Moves, new(date, stored.Storage)],
+                    OpensFrom = stored.OpensFrom });
                 break;
             case ExposureIndexSet rated:
-                foreach (var container in holdings.Containers.Where(container => container.Lot.Id == rated.Lot).ToList())
+                foreach (var container in holdings.Containers.Where(container => container.Lot.Id == rated.Lot)
+                    .ToList())
                     holdings.Put(container with { Lot = container.Lot with { ExposureIndex = rated.ExposureIndex } });
                 foreach (var taken in film.Sheets.Where(sheet => sheet.Lot.Id == rated.Lot).ToList())
                     film.Put(taken with { Lot = taken.Lot with { ExposureIndex = rated.ExposureIndex } });

@@ -54,8 +54,8 @@ public sealed record SheetExposed(Sheet Sheet, Exposure Exposure) : FilmFact;
 /// <param name="Side">The side it was loaded into, if any.</param>
 /// <param name="Negative">The number it is filed under; null when it is no negative.</param>
 public sealed record SheetDeveloped(
-    SheetId Sheet, LotId Lot, Money Cost, PlaceId? Box, int Position, int Batch, Fate Fate, RejectCause? Cause, PlaceId? Side,
-    NegativeNumber? Negative) : FilmFact;
+    SheetId Sheet, LotId Lot, Money Cost, PlaceId? Box, int Position, int Batch, Fate Fate,
+    RejectCause? Cause, PlaceId? Side, NegativeNumber? Negative) : FilmFact;
 
 /// <summary>A negative's number, which is never given again.</summary>
 /// <param name="Name">As it is written on the negative.</param>

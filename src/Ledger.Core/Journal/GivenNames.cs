@@ -1,8 +1,9 @@
 namespace Ledger.Core.Journal;
 
 /// <summary>
-/// The names that an entry gave: containers, sheets, negatives. A name stays with what it names through every change of the entry, and
-/// is never given again, so it is kept by what it was given for (<see cref="GivenName.Slot"/>) and found there when the entry is decided once more.
+/// The names that an entry gave: containers, sheets, negatives. A name stays with what it names through every change of
+/// the entry, and is never given again, so it is kept by what it was given for (<see cref="GivenName.Slot"/>) and found
+/// there when the entry is decided once more.
 /// </summary>
 public sealed class GivenNames
 {
@@ -25,7 +26,8 @@ public sealed class GivenNames
 }
 
 /// <summary>A name that an entry gave.</summary>
-/// <param name="Slot">What it was given for, within the entry: the third sheet of its second line, the side that a sheet was loaded into.</param>
+/// <param name="Slot">What it was given for, within the entry: the third sheet of its second line, the side that a
+/// sheet was loaded into.</param>
 /// <param name="Series">What it counts: the containers of an item, all sheets, the negatives of a year.</param>
 /// <param name="Number">Its running number in the series, from 1 on.</param>
 public sealed record GivenName(string Slot, string Series, long Number)

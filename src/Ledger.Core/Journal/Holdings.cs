@@ -9,9 +9,10 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Journal;
 
 /// <summary>
-/// What the ledger holds on one day: the items, the containers that are not empty, the baths in use, the processes. Its size follows the
-/// shelf, not the history and not the catalogue: an item of which nothing is there, and a holder in which nothing is, are looked up
-/// when they are asked for. It is read from the file, then kept up to date by applying each posting.
+/// What the ledger holds on one day: the items, the containers that are not empty, the baths in use, the processes. Its
+/// size follows the shelf, not the history and not the catalogue: an item of which nothing is there, and a holder in
+/// which nothing is, are looked up when they are asked for. It is read from the file, then kept up to date by applying
+/// each posting.
 /// </summary>
 public sealed class Holdings
 {
@@ -104,8 +105,8 @@ public sealed class Holdings
     }
 
     /// <summary>
-    /// The items of which something can be said beside their definition, by name: what was ever there or ordered, is part of
-    /// a process, or has a minimum. Nothing can be said of any other; some of those may be among them.
+    /// The items of which something can be said beside their definition, by name: what was ever there or ordered, is
+    /// part of a process, or has a minimum. Nothing can be said of any other; some of those may be among them.
     /// </summary>
     public IEnumerable<Item> ItemsInUse => _sortedInUse ??= Sorted(_inUse.Select(Item).OfType<Item>());
 
@@ -113,11 +114,13 @@ public sealed class Holdings
     public IReadOnlyList<string> ItemCodes => _codes ??=
     [
         .. (_others?.Codes() ?? [.. _items.Values.Select(item => (item.Kind, item.Code))])
-            .OrderBy(item => item.Kind).ThenBy(item => item.Code, StringComparer.OrdinalIgnoreCase).Select(item => item.Code),
+            .OrderBy(item => item.Kind).ThenBy(item => item.Code, StringComparer.OrdinalIgnoreCase)
+            .Select(item => item.Code),
     ];
 
     /// <summary>All processes by name.</summary>
-    public IEnumerable<Process> Processes => _processes.Values.OrderBy(process => process.Name, StringComparer.OrdinalIgnoreCase);
+    public IEnumerable<Process> Processes =>
+        _processes.Values.OrderBy(process => process.Name, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>All containers that are not empty, in the order of their arrival.</summary>
     public IEnumerable<Container> Containers => _containers.Values.OrderBy(container => container.Place.Value);
@@ -132,7 +135,8 @@ public sealed class Holdings
     public WasteJug? Jug(string code) => _jugs.GetValueOrDefault(code.Trim());
 
     /// <summary>The plans that are open, the next one first.</summary>
-    public IEnumerable<OpenPlan> Plans => _plans.Values.OrderBy(plan => plan.On).ThenBy(plan => plan.Name, StringComparer.OrdinalIgnoreCase);
+    public IEnumerable<OpenPlan> Plans =>
+        _plans.Values.OrderBy(plan => plan.On).ThenBy(plan => plan.Name, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The open plan of that name, or null.</summary>
     public OpenPlan? Plan(string name) => _plans.GetValueOrDefault(name.Trim());
@@ -150,7 +154,8 @@ public sealed class Holdings
     /// <summary>The formats that there is film in, or paper, the smallest first.</summary>
     public IReadOnlyList<Format> FormatsOf(BathMaterial material) =>
     [
-        .. ItemsOf(ItemKind.Film).Where(item => item.IsPaper == (material == BathMaterial.Paper)).Select(item => item.Format)
+        .. ItemsOf(ItemKind.Film).Where(item => item.IsPaper == (material == BathMaterial.Paper))
+            .Select(item => item.Format)
             .OfType<Format>().DistinctBy(format => format.Code).OrderBy(format => format.Area),
     ];
 
@@ -174,10 +179,13 @@ public sealed class Holdings
     public Process? Process(string name) => _processes.GetValueOrDefault(name.Trim());
 
     /// <summary>The bath in use of that name, or null.</summary>
-    public Bath? Bath(string code) => _bathsByCode.TryGetValue(code.Trim(), out var place) ? WithSettings(_baths[place]) : null;
+    public Bath? Bath(string code) => _bathsByCode.TryGetValue(code.Trim(), out var place)
+        ? WithSettings(_baths[place])
+        : null;
 
     /// <summary>The container of that code that is not empty, or null.</summary>
-    public Container? Container(string code) => _containersByCode.TryGetValue(code.Trim(), out var place) ? _containers[place] : null;
+    public Container? Container(string code) =>
+        _containersByCode.TryGetValue(code.Trim(), out var place) ? _containers[place] : null;
 
     /// <summary>The container that is not empty at that place, or null.</summary>
     public Container? Container(PlaceId place) => _containers.GetValueOrDefault(place);
@@ -210,7 +218,8 @@ public sealed class Holdings
 
     /// <summary>The bath in use that is second after this one, or null.</summary>
     public Bath? SecondAfter(Bath first) =>
-        _baths.Values.FirstOrDefault(bath => first.Code.Equals(bath.PairedWith, StringComparison.OrdinalIgnoreCase)) is { } second
+        _baths.Values.FirstOrDefault(bath => first.Code.Equals(bath.PairedWith,
+            StringComparison.OrdinalIgnoreCase)) is { } second
             ? second with { Limits = LimitsOf(second, isFirst: false) } : null;
 
     /// <summary>Whether a bath is second in a pair now: the one before it is still in use.</summary>
@@ -351,7 +360,9 @@ public sealed class Holdings
     /// <summary>Puts a container in, or in place of what was known of it; an empty one is taken out.</summary>
     public void Put(Container container)
     {
-        var ofItem = _containersByItem.TryGetValue(container.Lot.Item, out var known) ? known : _containersByItem[container.Lot.Item] = [];
+        var ofItem = _containersByItem.TryGetValue(container.Lot.Item, out var known)
+            ? known
+            : _containersByItem[container.Lot.Item] = [];
         if (container.Held.IsZero)
         {
             _containers.Remove(container.Place);
@@ -375,8 +386,8 @@ public sealed class Holdings
         _lastContainerNumber[item] = Math.Max(number, _lastContainerNumber.GetValueOrDefault(item));
 
     /// <summary>
-    /// Brings the holdings up to date with a posting. An undo is not applied this way: it brings back what is no longer held here,
-    /// so the holdings are read again after it.
+    /// Brings the holdings up to date with a posting. An undo is not applied this way: it brings back what is no longer
+    /// held here, so the holdings are read again after it.
     /// </summary>
     public void Apply(Posting posting)
     {
@@ -420,7 +431,8 @@ public sealed class Holdings
                 Settings = changed.Settings;
                 break;
             case ContainerArrived arrived:
-                PutEmpty(new(arrived.Place, arrived.Code, arrived.Lot, arrived.Size, arrived.Size with { Base = 0 }, Money.Zero, null));
+                PutEmpty(new(arrived.Place, arrived.Code, arrived.Lot, arrived.Size, arrived.Size with { Base = 0 },
+                    Money.Zero, null));
                 SetLastContainerNumber(arrived.Lot.Item, arrived.Number);
                 break;
             case ContainerOpened opened when _containers.TryGetValue(opened.Place, out var container):
@@ -453,7 +465,8 @@ public sealed class Holdings
                 {
                     Worked = bath.Worked + worked.Area,
                     WorkedWeighted = bath.WorkedWeighted + worked.Weighted,
-                    FilledOn = bath.FilledOn ?? (bath.WorkedWeighted + worked.Weighted >= bath.TotalCapacity ? date : null),
+                    FilledOn = bath.FilledOn
+                        ?? (bath.WorkedWeighted + worked.Weighted >= bath.TotalCapacity ? date : null),
                 };
                 break;
             case BathFact learned when _baths.TryGetValue(learned.Place, out var bath):
@@ -474,11 +487,15 @@ public sealed class Holdings
         }
     }
 
-    /// <summary>A container's life below half begins on the day it falls there, and ends when a count finds it fuller.</summary>
+    /// <summary>
+    /// A container's life below half begins on the day it falls there, and ends when a count finds it fuller.
+    /// </summary>
     private void NoteHalfEmpty(PlaceId place, LocalDate date)
     {
         if (_containers.TryGetValue(place, out var container))
-            _containers[place] = container with { HalfEmptyOn = container.IsBelowHalf ? container.HalfEmptyOn ?? date : null };
+            _containers[place] = container with { HalfEmptyOn = container.IsBelowHalf
+                ? container.HalfEmptyOn ?? date
+                : null };
     }
 
     private static void Set<T>(Dictionary<T, Suspicion> known, T of, Suspicion? suspicion)
@@ -497,8 +514,12 @@ public sealed class Holdings
         {
             OwnSuspicion = SuspicionOf(container.Place),
             Lot = container.Lot with { Suspicion = SuspicionOf(container.Lot.Id) },
-            FormulaLimits = container.Lot.Formula == item.Formula ? null : _formulas.GetValueOrDefault((item.Id, container.Lot.Formula)),
-            Cold = new([.. container.Places.Select(place => new ColdStay(place.Since, _settings.ColdDaysAYear(item, place.Name)))], AsOf),
+            FormulaLimits = container.Lot.Formula == item.Formula
+                ? null
+                : _formulas.GetValueOrDefault((item.Id, container.Lot.Formula)),
+            Cold = new(
+                [.. container.Places.Select(place => new ColdStay(place.Since,
+                    _settings.ColdDaysAYear(item, place.Name)))], AsOf),
         }
         : container;
 
@@ -523,14 +544,17 @@ public sealed class Holdings
     {
         var known = bath.Contents.FirstOrDefault(content => content.Lot == lot);
         var whole = known is null ? new BathContent(lot, new(quantity, Item(bath.Item)!.Unit), value)
-            : known with { Quantity = known.Quantity with { Base = known.Quantity.Base + quantity }, Value = known.Value + value };
-        return [.. bath.Contents.Where(content => content.Lot != lot).Append(whole).OrderBy(content => content.Lot.Value)];
+            : known with { Quantity = known.Quantity with { Base = known.Quantity.Base + quantity },
+                Value = known.Value + value };
+        return [.. bath.Contents.Where(content => content.Lot != lot).Append(whole)
+            .OrderBy(content => content.Lot.Value)];
     }
 
     private void Change(PlaceId place, LotId lot, long quantity, Money value)
     {
         if (_containers.TryGetValue(place, out var container))
-            Put(container with { Held = container.Held with { Base = container.Held.Base + quantity }, Value = container.Value + value });
+            Put(container with { Held = container.Held with { Base = container.Held.Base + quantity },
+                Value = container.Value + value });
         else if (_baths.TryGetValue(place, out var bath) && quantity > 0)
             _baths[place] = bath with
             {

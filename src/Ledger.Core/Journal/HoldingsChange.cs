@@ -4,7 +4,9 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal;
 
-/// <summary>What is different between two states of the same ledger: every bottle, box, bath and holder side, before and after.</summary>
+/// <summary>
+/// What is different between two states of the same ledger: every bottle, box, bath and holder side, before and after.
+/// </summary>
 public static class HoldingsChange
 {
     private const string Nothing = "-";
@@ -22,12 +24,15 @@ public static class HoldingsChange
             .. Of(before.Jugs, after.Jugs, jug => jug.Code, jug => jug.Held.ToText(style)),
         ];
 
-        string Text(Container container) => container.Held.ToText(style) + (container.OpenedOn is null ? ", sealed" : "");
+        string Text(Container container) =>
+            container.Held.ToText(style) + (container.OpenedOn is null ? ", sealed" : "");
 
-        string Worked(Bath bath) => bath.WorkedWeighted.ToText(style) + (bath.TotalCapacity is { } capacity ? $" of {capacity.ToText(style)}" : "");
+        string Worked(Bath bath) => bath.WorkedWeighted.ToText(style)
+            + (bath.TotalCapacity is { } capacity ? $" of {capacity.ToText(style)}" : "");
     }
 
-    private static IEnumerable<Effect> Of<T>(IEnumerable<T> before, IEnumerable<T> after, Func<T, string> code, Func<T, string> text)
+    private static IEnumerable<Effect> Of<T>(IEnumerable<T> before, IEnumerable<T> after, Func<T, string> code,
+        Func<T, string> text)
     {
         var was = before.ToDictionary(code, text);
         var isNow = after.ToDictionary(code, text);
@@ -39,12 +44,13 @@ public static class HoldingsChange
     }
 
     private static IEnumerable<(string Code, string Text)> Sides(Holdings holdings) =>
-        holdings.Film.Holders.SelectMany(holder => holder.Sides).Select(side => (side.Code, holdings.Film.In(side) switch
-        {
-            null => "empty",
-            { Exposure: { } exposure } sheet => $"{sheet.Item}, exposed {exposure.Group}",
-            var sheet => sheet.Item,
-        }));
+        holdings.Film.Holders.SelectMany(holder => holder.Sides)
+            .Select(side => (side.Code, holdings.Film.In(side) switch
+            {
+                null => "empty",
+                { Exposure: { } exposure } sheet => $"{sheet.Item}, exposed {exposure.Group}",
+                var sheet => sheet.Item,
+            }));
 
     private static IEnumerable<(string Code, string Text)> Boxes(Holdings holdings) =>
         holdings.Film.ExposedBoxes.Select(box => (box.Code, Counted.Of(holdings.Film.At(box.Place).Count(), "sheet")));

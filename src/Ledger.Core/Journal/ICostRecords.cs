@@ -11,6 +11,8 @@ public interface ICostRecords
     /// <summary>What every delivery of one item up to a day cost, the first first.</summary>
     IReadOnlyList<LotPrice> PricesOf(string item, LocalDate asOf) => [];
 
-    /// <summary>All that came into the stock and left it up to a day, in order; entries that were corrected are left out.</summary>
+    /// <summary>
+    /// All that came into the stock and left it up to a day, in order; entries that were corrected are left out.
+    /// </summary>
     IReadOnlyList<StockMove> StockMoves(LocalDate asOf) => [];
 }

@@ -1,6 +1,8 @@
 namespace Ledger.Core.Journal;
 
-/// <summary>What was typed into forms and not saved yet. It is kept beside the journal, and no reading sees it.</summary>
+/// <summary>
+/// What was typed into forms and not saved yet. It is kept beside the journal, and no reading sees it.
+/// </summary>
 public interface IDrafts
 {
     /// <summary>What is kept of a form; null for nothing.</summary>

@@ -9,34 +9,44 @@ namespace Ledger.Core.Journal;
 /// <summary>What the ledger remembers of sheets and of where things are.</summary>
 public interface IFilmRecords
 {
-    /// <summary>A sheet's story: by its number (#12), its negative's number, or the holder side that it is or was last in.</summary>
+    /// <summary>
+    /// A sheet's story: by its number (#12), its negative's number, or the holder side that it is or was last in.
+    /// </summary>
     SheetStory? Story(string sheet, LocalDate asOf);
 
     /// <summary>
-    /// What became of a negative's number that no negative has: it was given once, and is never given again. Null when it was never given.
+    /// What became of a negative's number that no negative has: it was given once, and is never given again. Null when
+    /// it was never given.
     /// </summary>
     /// <param name="negative">The number, as the ledger's pattern writes it.</param>
     FormerNegative? Former(string negative) => null;
 
-    /// <summary>The sheets that a session developed, in the order in which they went through the trays; rolls are not among them.</summary>
+    /// <summary>
+    /// The sheets that a session developed, in the order in which they went through the trays; rolls are not among
+    /// them.
+    /// </summary>
     IReadOnlyList<SheetFate> SheetsOf(string session, LocalDate asOf) => [];
 
     /// <summary>Where all of an item is and went: the places add up to what was received.</summary>
     IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf);
 
     /// <summary>
-    /// What left an item's stock for good, the last day first: used, developed, discarded or lost. What only went from one box, bottle, holder
-    /// or another to the next is not among it, nor is what was taken back. Of one container it is all that left it, wherever it went.
+    /// What left an item's stock for good, the last day first: used, developed, discarded or lost. What only went from
+    /// one box, bottle, holder or another to the next is not among it, nor is what was taken back. Of one container it
+    /// is all that left it, wherever it went.
     /// </summary>
     IReadOnlyList<StockLeft> LeftOf(string item, string? container, LocalDate since, LocalDate asOf) => [];
 
-    /// <summary>The containers that hold something and were not touched since a day, the longest forgotten first.</summary>
+    /// <summary>
+    /// The containers that hold something and were not touched since a day, the longest forgotten first.
+    /// </summary>
     IReadOnlyList<Untouched> UntouchedSince(LocalDate day, LocalDate asOf);
 }
 
 /// <summary>So much of an item at one place.</summary>
 /// <param name="Place">The place's name.</param>
-/// <param name="Kind">What sort of place it is: container, holder side, exposed box, jug, jug handed over, or one of the single places.</param>
+/// <param name="Kind">What sort of place it is: container, holder side, exposed box, jug, jug handed over, or one of
+/// the single places.</param>
 /// <param name="Held">How much.</param>
 /// <param name="Value">What it cost.</param>
 public sealed record PlaceHeld(string Place, string Kind, Quantity Held, Money Value);
@@ -62,7 +72,8 @@ public sealed record Untouched(Container Container, LocalDate LastTouched);
 /// <param name="Side">The side it was loaded into, if any.</param>
 /// <param name="Subject">What its exposure note says; may be empty.</param>
 public sealed record SheetFate(
-    SheetId Sheet, long Position, string Item, int Batch, Fate Fate, RejectCause? Cause, string? Negative, string? Side, string Subject);
+    SheetId Sheet, long Position, string Item, int Batch, Fate Fate, RejectCause? Cause, string? Negative,
+    string? Side, string Subject);
 
 /// <summary>All that is known of one sheet.</summary>
 public sealed record SheetStory

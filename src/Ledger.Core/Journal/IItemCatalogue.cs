@@ -10,7 +10,9 @@ namespace Ledger.Core.Journal;
 /// </summary>
 public interface IItemCatalogue
 {
-    /// <summary>The formats that its items are read with; the holdings that look items up keep their formats here.</summary>
+    /// <summary>
+    /// The formats that its items are read with; the holdings that look items up keep their formats here.
+    /// </summary>
     FormatTable Formats { get; }
 
     /// <summary>The highest number of an item so far.</summary>

@@ -18,13 +18,15 @@ public interface ILedger : IFilmRecords, ICostRecords, Tracing.ITraceRecords, ID
     long Version { get; }
 
     /// <summary>
-    /// Runs a reading that consists of several questions, and answers all of them from one state of the ledger, whatever
-    /// others write meanwhile. Each command and each refresh of a screen is one reading. An entry posted inside it is seen
-    /// by what is asked after it.
+    /// Runs a reading that consists of several questions, and answers all of them from one state of the ledger,
+    /// whatever others write meanwhile. Each command and each refresh of a screen is one reading. An entry posted
+    /// inside it is seen by what is asked after it.
     /// </summary>
     T Read<T>(Func<T> reading) => reading();
 
-    /// <summary>Does something that asks several questions, and answers all of them from one state of the ledger.</summary>
+    /// <summary>
+    /// Does something that asks several questions, and answers all of them from one state of the ledger.
+    /// </summary>
     void Read(Action reading) => Read(() =>
     {
         reading();
@@ -38,7 +40,8 @@ public interface ILedger : IFilmRecords, ICostRecords, Tracing.ITraceRecords, ID
     Decision Preview(Entry entry);
 
     /// <summary>
-    /// Whether other entries follow from an entry, so that what posting it would do is found by working out all that happened since.
+    /// Whether other entries follow from an entry, so that what posting it would do is found by working out all that
+    /// happened since.
     /// </summary>
     bool ChangesThePast(Entry entry);
 
@@ -46,7 +49,8 @@ public interface ILedger : IFilmRecords, ICostRecords, Tracing.ITraceRecords, ID
     PostOutcome Post(Entry entry);
 
     /// <summary>
-    /// An entry as it holds now, with what it was amended to; null where its words were not kept, or there is none of that number or reference.
+    /// An entry as it holds now, with what it was amended to; null where its words were not kept, or there is none of
+    /// that number or reference.
     /// </summary>
     Entry? Said(long number, string? key = null) => null;
 
@@ -54,17 +58,23 @@ public interface ILedger : IFilmRecords, ICostRecords, Tracing.ITraceRecords, ID
     IReadOnlyList<JournalEntry> Journal(LocalDate asOf, long? before, int atMost);
 
     /// <summary>
-    /// The entries of a day in the order in which they count. What was taken back does not, and undos and amendments have no place of their own.
+    /// The entries of a day in the order in which they count. What was taken back does not, and undos and amendments
+    /// have no place of their own.
     /// </summary>
     IReadOnlyList<JournalEntry> JournalOf(LocalDate day);
 
-    /// <summary>Sessions up to a day that were not taken back, the last one first; <paramref name="before"/> continues a page.</summary>
+    /// <summary>
+    /// Sessions up to a day that were not taken back, the last one first; <paramref name="before"/> continues a page.
+    /// </summary>
     IReadOnlyList<SessionRecord> Sessions(LocalDate asOf, SessionRecord? before, int atMost);
 
     /// <summary>The session of that name, if it was held by a day and not taken back; or null.</summary>
     SessionRecord? Session(string name, LocalDate asOf);
 
-    /// <summary>Print sessions up to a day that were not taken back, the last one first; <paramref name="before"/> continues a page.</summary>
+    /// <summary>
+    /// Print sessions up to a day that were not taken back, the last one first; <paramref name="before"/> continues a
+    /// page.
+    /// </summary>
     IReadOnlyList<PrintRecord> Prints(LocalDate asOf, PrintRecord? before, int atMost) => [];
 
     /// <summary>What an item's containers took in and gave, the last first.</summary>
@@ -76,7 +86,10 @@ public interface ILedger : IFilmRecords, ICostRecords, Tracing.ITraceRecords, ID
     /// <summary>The work a bath has taken, the last first.</summary>
     IReadOnlyList<BathWorkRecord> WorkOf(string bath, LocalDate asOf, int atMost);
 
-    /// <summary>Every waste jug started by the end of a day, those that were handed over too, in the order in which they were started.</summary>
+    /// <summary>
+    /// Every waste jug started by the end of a day, those that were handed over too, in the order in which they were
+    /// started.
+    /// </summary>
     IReadOnlyList<Baths.WasteJug> JugsOn(LocalDate asOf) => [];
 
     /// <summary>What the journal knows of the costs of a period, both days included.</summary>
@@ -145,7 +158,8 @@ public sealed record SessionSheets(
 /// <param name="Lot">Its lot.</param>
 /// <param name="Change">In base units; negative when it went out.</param>
 /// <param name="Value">What it cost; negative when it went out.</param>
-public sealed record ItemMove(long Number, LocalDate Date, string Summary, string Container, LotId Lot, long Change, Money Value);
+public sealed record ItemMove(long Number, LocalDate Date, string Summary, string Container,
+    LotId Lot, long Change, Money Value);
 
 /// <summary>One session's work on a bath.</summary>
 /// <param name="Number">The entry's number.</param>
@@ -154,4 +168,5 @@ public sealed record ItemMove(long Number, LocalDate Date, string Summary, strin
 /// <param name="IsFirst">Whether it counts.</param>
 /// <param name="Area">The area.</param>
 /// <param name="Weighted">The same, weighted by film.</param>
-public sealed record BathWorkRecord(long Number, LocalDate Date, string Summary, bool IsFirst, Area Area, Area Weighted);
+public sealed record BathWorkRecord(long Number, LocalDate Date, string Summary, bool IsFirst,
+    Area Area, Area Weighted);

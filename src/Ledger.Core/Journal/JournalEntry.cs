@@ -26,7 +26,8 @@ public sealed record JournalEntry(
     public long? AmendedBy { get; init; }
 
     /// <summary>
-    /// Whether its words are kept, so that it can be amended, and taken back in any order. An entry of version 0.2.0 or earlier stays as it was posted.
+    /// Whether its words are kept, so that it can be amended, and taken back in any order. An entry of version 0.2.0 or
+    /// earlier stays as it was posted.
     /// </summary>
     public bool IsSaid { get; init; }
 }
@@ -52,21 +53,30 @@ public interface IPast
     /// <summary>The first entry that used a bath or jug that this entry began, or null when there is none.</summary>
     long? FirstUseOfBathMixedBy(long number);
 
-    /// <summary>The first later entry about a sheet that this entry moved, exposed or developed, or null when there is none.</summary>
+    /// <summary>
+    /// The first later entry about a sheet that this entry moved, exposed or developed, or null when there is none.
+    /// </summary>
     long? NextAboutSheetsOf(long number) => null;
 
-    /// <summary>The developed sheet that is filed under that negative's number or has that number itself, or null.</summary>
+    /// <summary>
+    /// The developed sheet that is filed under that negative's number or has that number itself, or null.
+    /// </summary>
     DevelopedSheet? Developed(string sheet) => null;
 
-    /// <summary>What the last delivery of an item up to a day cost that cost something; null where there was none.</summary>
+    /// <summary>
+    /// What the last delivery of an item up to a day cost that cost something; null where there was none.
+    /// </summary>
     Costing.LotPrice? LastPrice(string item, NodaTime.LocalDate by) => null;
 
-    /// <summary>The weighted area that a bath had taken by the end of a day; null where that is not known, and what it has taken by now holds.</summary>
+    /// <summary>
+    /// The weighted area that a bath had taken by the end of a day; null where that is not known, and what it has taken
+    /// by now holds.
+    /// </summary>
     Measures.Area? WorkedBy(Stock.PlaceId bath, NodaTime.LocalDate date) => null;
 
     /// <summary>
-    /// The fresh clearing time of a film, in tenths of a second: as measured in that bath, else the last one in a bath of the same item;
-    /// null when there is none.
+    /// The fresh clearing time of a film, in tenths of a second: as measured in that bath, else the last one in a bath
+    /// of the same item; null when there is none.
     /// </summary>
     int? FreshClearing(string film, Stock.PlaceId bath) => null;
 
@@ -76,7 +86,9 @@ public interface IPast
     /// <summary>Whether an order of that name was ever placed and its placing not taken back.</summary>
     bool HasOrder(string order);
 
-    /// <summary>The first entry that delivered or changed the order that this entry placed, or null when there is none.</summary>
+    /// <summary>
+    /// The first entry that delivered or changed the order that this entry placed, or null when there is none.
+    /// </summary>
     long? FirstUseOfOrderPlacedBy(long number);
 }
 

@@ -1,6 +1,8 @@
 namespace Ledger.Core.Journal;
 
-/// <summary>The ledger cannot be read or written now. The message is a sentence that says what, where and what to do.</summary>
+/// <summary>
+/// The ledger cannot be read or written now. The message is a sentence that says what, where and what to do.
+/// </summary>
 public class LedgerUnavailableException : Exception
 {
     /// <summary>A ledger that cannot be used.</summary>

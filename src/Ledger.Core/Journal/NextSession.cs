@@ -9,7 +9,9 @@ namespace Ledger.Core.Journal;
 /// <param name="Obstacle">Why it could not; null when it could.</param>
 public sealed record NextSession(string Like, SessionEstimate? Estimate, string? Obstacle)
 {
-    /// <summary>Reads it; null when no session was held yet, or when the holdings are those of another day than today.</summary>
+    /// <summary>
+    /// Reads it; null when no session was held yet, or when the holdings are those of another day than today.
+    /// </summary>
     public static NextSession? Of(ILedger ledger, Holdings holdings)
     {
         if (holdings.AsOf != ledger.Today || ledger.Sessions(holdings.AsOf, null, 1) is not [var last])
@@ -28,6 +30,7 @@ public sealed record NextSession(string Like, SessionEstimate? Estimate, string?
         ? $"Another session like {Like} would cost {cost.Total.Text(style)} at today's lots, "
             + $"{cost.PerSheet?.Text(style) ?? "-"} for each of {cost.Sheets}: film {cost.Film.Text(style)}, "
             + $"chemistry {(cost.Developer + cost.OtherChemistry).Text(style)}, "
-            + $"baths {cost.Baths.Text(style)}, supplies {cost.Supplies.Text(style)}{(cost.IsComplete ? "." : "; what came without a price is not in it.")}"
+            + $"baths {cost.Baths.Text(style)}, supplies {cost.Supplies.Text(style)}"
+            + $"{(cost.IsComplete ? "." : "; what came without a price is not in it.")}"
         : $"Another session like {Like} could not be held today: {Obstacle}.";
 }

@@ -4,7 +4,8 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Journal;
 
 /// <summary>
-/// What the ledger knows of buying on one day: the orders of which something is still to come, price rises ahead, order terms.
+/// What the ledger knows of buying on one day: the orders of which something is still to come, price rises ahead, order
+/// terms.
 /// </summary>
 public sealed class OrderBook
 {
@@ -35,7 +36,9 @@ public sealed class OrderBook
     /// <summary>What is on order of an item.</summary>
     public Quantity OnOrder(Item item) => item.Of(LinesOf(item.Code).Sum(found => found.Line.Outstanding.Base));
 
-    /// <summary>Puts an order in, or in place of what was known of it; one of which nothing is to come is taken out.</summary>
+    /// <summary>
+    /// Puts an order in, or in place of what was known of it; one of which nothing is to come is taken out.
+    /// </summary>
     public void Put(Order order)
     {
         if (order.IsOpen)

@@ -13,7 +13,8 @@ public sealed record OrderPlaced(Order Order) : PostedFact;
 /// <param name="ExpectedOn">The day it is expected now.</param>
 /// <param name="IsBackOrdered">Whether it is back-ordered now.</param>
 /// <param name="IsCancelled">Whether what has not come is cancelled.</param>
-public sealed record OrderLineChanged(string Order, string Item, LocalDate? ExpectedOn, bool? IsBackOrdered, bool IsCancelled) : PostedFact
+public sealed record OrderLineChanged(string Order, string Item, LocalDate? ExpectedOn, bool? IsBackOrdered,
+    bool IsCancelled) : PostedFact
 {
     /// <summary>How many packs are ordered now, and what they hold.</summary>
     public (long Packs, Quantity Hold)? Ordered { get; init; }

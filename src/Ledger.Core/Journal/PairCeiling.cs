@@ -6,8 +6,10 @@ namespace Ledger.Core.Journal;
 public static class PairCeiling
 {
     /// <summary>Whether the pair was rotated as often as the setting rotation-ceiling allows.</summary>
-    public static bool IsAtCeiling(this Holdings holdings, Bath second) => second.Rotations >= holdings.Settings.RotationCeiling;
+    public static bool IsAtCeiling(this Holdings holdings, Bath second) =>
+        second.Rotations >= holdings.Settings.RotationCeiling;
 
     /// <summary>What is done then.</summary>
-    public static string FreshPair(Bath second) => $"discard {second.PairedWith} and {second.Code} and mix a fresh pair";
+    public static string FreshPair(Bath second) =>
+        $"discard {second.PairedWith} and {second.Code} and mix a fresh pair";
 }

@@ -2,7 +2,9 @@ using Ledger.Core.Journal.Entries;
 
 namespace Ledger.Core.Journal;
 
-/// <summary>An entry that passed the rules, with all that it moves and establishes. It is written whole or not at all.</summary>
+/// <summary>
+/// An entry that passed the rules, with all that it moves and establishes. It is written whole or not at all.
+/// </summary>
 /// <param name="Entry">The entry.</param>
 /// <param name="Summary">What it says in a sentence.</param>
 /// <param name="Movements">What it moves.</param>

@@ -25,4 +25,5 @@ public sealed record NegativePrinted(int Position, SheetId Sheet) : PostedFact;
 /// <param name="Purpose">What they were for.</param>
 /// <param name="Note">The user's note.</param>
 public sealed record PaperPrinted(
-    int Line, string Item, long Sheets, int Strips, Area Area, Money Cost, PrintPurpose Purpose, string Note) : PostedFact;
+    int Line, string Item, long Sheets, int Strips, Area Area, Money Cost, PrintPurpose Purpose,
+    string Note) : PostedFact;

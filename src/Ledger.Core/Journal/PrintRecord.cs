@@ -13,7 +13,9 @@ namespace Ledger.Core.Journal;
 public sealed record PrintRecord(
     long Number, string Session, LocalDate Date, string? Bath, string Note, IReadOnlyList<PrintedPaper> Lines)
 {
-    /// <summary>The negatives that were printed, by their numbers, in the order they were named; may be empty.</summary>
+    /// <summary>
+    /// The negatives that were printed, by their numbers, in the order they were named; may be empty.
+    /// </summary>
     public IReadOnlyList<string> Negatives { get; init; } = [];
 
     /// <summary>The sheets that left their box, those that were cut up too.</summary>
@@ -34,4 +36,5 @@ public sealed record PrintRecord(
 /// <param name="Cost">What the sheets cost.</param>
 /// <param name="Purpose">What they were for.</param>
 /// <param name="Note">The user's note.</param>
-public sealed record PrintedPaper(string Item, long Sheets, int Strips, Area Area, Money Cost, PrintPurpose Purpose, string Note);
+public sealed record PrintedPaper(string Item, long Sheets, int Strips, Area Area, Money Cost,
+    PrintPurpose Purpose, string Note);

@@ -7,7 +7,9 @@ namespace Ledger.Core.Journal;
 /// <param name="Sentence">What is wrong, where, and what is accepted.</param>
 public sealed record Refusal(RefusalKind Kind, string Sentence)
 {
-    /// <summary>The number of the entry that stands in the way, to be amended or taken back first; null where it is none.</summary>
+    /// <summary>
+    /// The number of the entry that stands in the way, to be amended or taken back first; null where it is none.
+    /// </summary>
     public long? Entry { get; init; }
 }
 
@@ -48,7 +50,9 @@ public enum RefusalKind
     Doubtful,
 }
 
-/// <summary>Carries a refusal out of the depth of a rule; caught by the posting rules and never seen outside the core.</summary>
+/// <summary>
+/// Carries a refusal out of the depth of a rule; caught by the posting rules and never seen outside the core.
+/// </summary>
 /// <param name="kind">The rule that refuses.</param>
 /// <param name="sentence">What is wrong, where, and what is accepted.</param>
 /// <param name="entry">The entry that stands in the way.</param>
@@ -64,7 +68,8 @@ internal sealed class RefusedException(RefusalKind kind, string sentence, long? 
     /// <param name="toClear">What would be cleared: itself, or its delivery's number.</param>
     public static RefusedException Suspect(string what, Stock.Suspicion suspicion, string toClear) => new(
         RefusalKind.UnderSuspicion,
-        $"{what} is {suspicion.Text}; nothing of it is used until it is cleared: `record clearance {toClear} --reason ...`, or discard it");
+        $"{what} is {suspicion.Text}; nothing of it is used until it is cleared: `record clearance {toClear} --reason "
+            + "...`, or discard it");
 
     /// <summary>A name that the ledger does not know, with those that it does.</summary>
     /// <param name="what">What was named, as it was written: item "pan".</param>

@@ -28,7 +28,9 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
     /// <summary>How the user works in trays.</summary>
     public TrayPractice Tray { get; init; } = TrayPractice.Common;
 
-    /// <summary>A bath is exhausted when clearing takes this many times the fresh time, in thousandths (NAVEDTRA 14209: twice).</summary>
+    /// <summary>
+    /// A bath is exhausted when clearing takes this many times the fresh time, in thousandths (NAVEDTRA 14209: twice).
+    /// </summary>
     public int ExhaustedMultipleThousandths { get; init; } = 2000;
 
     /// <summary>Film is fixed for this many times its clearing time, in thousandths (NAVEDTRA 14209: twice).</summary>
@@ -49,13 +51,20 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
     /// <summary>The silver at which the first of two paper baths ends.</summary>
     public int? SilverLimitPaperFirst { get; init; }
 
-    /// <summary>The fixer that may stay in film or paper after washing, in milligrams per square metre; null when no figure is judged.</summary>
+    /// <summary>
+    /// The fixer that may stay in film or paper after washing, in milligrams per square metre; null when no figure is
+    /// judged.
+    /// </summary>
     public int? ResidualHypoLimit { get; init; }
 
-    /// <summary>After how many days a waste jug is worth a reminder; 0 for none. It says nothing about what is allowed.</summary>
+    /// <summary>
+    /// After how many days a waste jug is worth a reminder; 0 for none. It says nothing about what is allowed.
+    /// </summary>
     public int JugDays { get; init; } = 365;
 
-    /// <summary>The length of the periods by which use is counted for reordering: a week unless the user wants another.</summary>
+    /// <summary>
+    /// The length of the periods by which use is counted for reordering: a week unless the user wants another.
+    /// </summary>
     public int DemandDays { get; init; } = 7;
 
     /// <summary>What a new ledger starts with. Three rotations: Darkroom Cookbook, 3rd ed.</summary>
@@ -73,7 +82,9 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
     /// <summary>The settings with one of them changed, or null when the name or the value is not accepted.</summary>
     public Settings? With(string name, string value) => Setting.Named(name)?.Read(this, value);
 
-    /// <summary>The days that a year at a place of storage adds to an item's date: its own, otherwise the ledger's.</summary>
+    /// <summary>
+    /// The days that a year at a place of storage adds to an item's date: its own, otherwise the ledger's.
+    /// </summary>
     public int ColdDaysAYear(Stock.Item item, string storage)
     {
         ArgumentNullException.ThrowIfNull(item);
@@ -86,8 +97,8 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
     }
 
     /// <summary>
-    /// The hours that a box stays closed when it comes from one place to another: the whole time out of a freezer, a quarter of it out of a
-    /// refrigerator; none where it does not get warmer.
+    /// The hours that a box stays closed when it comes from one place to another: the whole time out of a freezer, a
+    /// quarter of it out of a refrigerator; none where it does not get warmer.
     /// </summary>
     public int ThawHours(Stock.Item item, string from, string to)
     {

@@ -3,11 +3,14 @@ using Ledger.Core.Measures;
 
 namespace Ledger.Core.Journal;
 
-/// <summary>What an item's stock would be worth had its uses been costed by another formula than the one the ledger posts.</summary>
+/// <summary>
+/// What an item's stock would be worth had its uses been costed by another formula than the one the ledger posts.
+/// </summary>
 public static class StockValue
 {
     /// <summary>
-    /// The value of what is left after all moves; null when they take out more than came in before, as entries that were dated back can.
+    /// The value of what is left after all moves; null when they take out more than came in before, as entries that
+    /// were dated back can.
     /// </summary>
     /// <param name="moves">What the item's containers took in and gave, the first first.</param>
     /// <param name="formula">The cost formula.</param>

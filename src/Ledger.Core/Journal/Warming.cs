@@ -4,8 +4,8 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Journal;
 
 /// <summary>
-/// How long a box stays closed after the cold. The ledger knows days, not hours, so hours that end within a day leave that day open: on
-/// it the box may have been warm or not, and who opens it is asked.
+/// How long a box stays closed after the cold. The ledger knows days, not hours, so hours that end within a day leave
+/// that day open: on it the box may have been warm or not, and who opens it is asked.
 /// </summary>
 /// <param name="Since">The day it was taken out.</param>
 /// <param name="From">The first day on which it may be warm.</param>

@@ -19,7 +19,9 @@ public static class ColdPlaces
     /// <summary>The places that are offered where nothing else is known.</summary>
     public static IReadOnlyList<string> Usual { get; } = ["freezer", "fridge", "shelf"];
 
-    /// <summary>"freezer", "chest freezer 2": a freezer; "fridge", "refrigerator": a fridge; anything else is not cold.</summary>
+    /// <summary>
+    /// "freezer", "chest freezer 2": a freezer; "fridge", "refrigerator": a fridge; anything else is not cold.
+    /// </summary>
     public static Coldness Of(string storage) =>
         storage.Contains("freezer", StringComparison.OrdinalIgnoreCase) ? Coldness.Freezer
         : storage.Contains("fridge", StringComparison.OrdinalIgnoreCase)

@@ -7,12 +7,15 @@ namespace Ledger.Core.Keeping;
 /// <param name="Rule">The rule that governs: the earliest of all that apply.</param>
 public sealed record GoodUntil(LocalDate Date, KeepingRule Rule)
 {
-    /// <summary>The days by which the time spent in the cold has moved the date so far; already in <see cref="Date"/>.</summary>
+    /// <summary>
+    /// The days by which the time spent in the cold has moved the date so far; already in <see cref="Date"/>.
+    /// </summary>
     public int ColdDays { get; init; }
 
     /// <summary>The rule in words, with what cold storage adds: it is never left out in silence.</summary>
     public string Reason => ColdDays == 0 ? Rule.Name()
-        : $"{Rule.Name()} {Dates.Text(Date.PlusDays(-ColdDays))} and {Counted.Of(ColdDays, "day")} for the time in the cold";
+        : $"{Rule.Name()} {Dates.Text(Date.PlusDays(-ColdDays))} and {Counted.Of(ColdDays, "day")} for the time in the "
+            + "cold";
 
     /// <summary>Whether it is past its last good day.</summary>
     public bool IsPast(LocalDate today) => today > Date;
@@ -20,7 +23,9 @@ public sealed record GoodUntil(LocalDate Date, KeepingRule Rule)
     /// <summary>Days from today to the last good day; negative when it is past.</summary>
     public int DaysLeft(LocalDate today) => Period.DaysBetween(today, Date);
 
-    /// <summary>A closed container: the earliest of its expiry date and its lives sealed, opened and below half full.</summary>
+    /// <summary>
+    /// A closed container: the earliest of its expiry date and its lives sealed, opened and below half full.
+    /// </summary>
     /// <param name="limits">The item's limits.</param>
     /// <param name="printed">The date on the label, if any.</param>
     /// <param name="receivedOn">The day of the delivery, or of mixing.</param>
@@ -34,8 +39,10 @@ public sealed record GoodUntil(LocalDate Date, KeepingRule Rule)
     {
         var earliest = Earliest(
             (Moved(printed, cold), KeepingRule.PrintedDate),
-            (openedOn is null && !isMixed ? Moved(After(receivedOn, limits.SealedDays), cold) : null, KeepingRule.SealedLife),
-            (After(isMixed ? receivedOn : openedOn, limits.OpenedFullDays), isMixed ? KeepingRule.SinceMixing : KeepingRule.SinceOpening),
+            (openedOn is null && !isMixed ? Moved(After(receivedOn, limits.SealedDays), cold) : null,
+                KeepingRule.SealedLife),
+            (After(isMixed ? receivedOn : openedOn, limits.OpenedFullDays),
+                isMixed ? KeepingRule.SinceMixing : KeepingRule.SinceOpening),
             (After(halfEmptyOn, limits.OpenedPartDays), KeepingRule.SinceHalfEmpty));
         LocalDate? warm = earliest?.Rule switch
         {
@@ -47,13 +54,14 @@ public sealed record GoodUntil(LocalDate Date, KeepingRule Rule)
     }
 
     /// <summary>
-    /// A working solution: never longer than in a full closed bottle since its mixing, and never longer in any container than that
-    /// container allows. A stay that ended in time does not count any more.
+    /// A working solution: never longer than in a full closed bottle since its mixing, and never longer in any
+    /// container than that container allows. A stay that ended in time does not count any more.
     /// </summary>
     /// <param name="limits">The item's limits.</param>
     /// <param name="mixedOn">The day of mixing.</param>
     /// <param name="standings">What it stood in, in the order of days; none for a full bottle.</param>
-    public static GoodUntil? OfWorkingSolution(KeepingLimits limits, LocalDate mixedOn, IReadOnlyList<Standing>? standings = null)
+    public static GoodUntil? OfWorkingSolution(KeepingLimits limits, LocalDate mixedOn,
+        IReadOnlyList<Standing>? standings = null)
     {
         var earliest = Earliest((After(mixedOn, limits.WorkingFullDays), KeepingRule.SinceMixing));
         for (var i = 0; i < standings?.Count; i++)

@@ -24,7 +24,9 @@ public sealed record KeepingLimits(
     internal IEnumerable<int?> All =>
         [SealedDays, OpenedFullDays, OpenedPartDays, WorkingFullDays, WorkingPartDays, TrayHours, FloatingLidDays];
 
-    /// <summary>How many whole days a working solution keeps in a container; hours are never rounded up to a day.</summary>
+    /// <summary>
+    /// How many whole days a working solution keeps in a container; hours are never rounded up to a day.
+    /// </summary>
     public int? DaysIn(WorkingContainer container) => container switch
     {
         WorkingContainer.FullBottle => WorkingFullDays,

@@ -1,6 +1,8 @@
 namespace Ledger.Core.Keeping;
 
-/// <summary>What a working solution stands in between sessions. The more air reaches it, the shorter it lives.</summary>
+/// <summary>
+/// What a working solution stands in between sessions. The more air reaches it, the shorter it lives.
+/// </summary>
 public enum WorkingContainer
 {
     /// <summary>A full, closed bottle.</summary>
@@ -20,7 +22,8 @@ public enum WorkingContainer
 public static class WorkingContainers
 {
     /// <summary>full bottle, part-full bottle, floating lid, open tray.</summary>
-    public static IReadOnlyList<string> Names { get; } = ["full bottle", "part-full bottle", "floating lid", "open tray"];
+    public static IReadOnlyList<string> Names { get; } = ["full bottle", "part-full bottle",
+        "floating lid", "open tray"];
 
     /// <summary>The container's name.</summary>
     public static string Name(this WorkingContainer container) => Names[(int)container];

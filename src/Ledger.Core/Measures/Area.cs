@@ -1,6 +1,8 @@
 namespace Ledger.Core.Measures;
 
-/// <summary>An area of film or paper, zero or more, in hundredths of a square millimetre: a square inch is exactly 64 516.</summary>
+/// <summary>
+/// An area of film or paper, zero or more, in hundredths of a square millimetre: a square inch is exactly 64 516.
+/// </summary>
 public readonly record struct Area : IComparable<Area>
 {
     /// <summary>Hundredths of a square millimetre in a square inch: 25.4² × 100, exact (16 CFR 500.19).</summary>
@@ -19,7 +21,9 @@ public readonly record struct Area : IComparable<Area>
     /// <summary>The area in square centimetres.</summary>
     public decimal SquareCentimetres => (decimal)Hundredths / PerSquareCentimetre;
 
-    /// <summary>80 square inches: one 8x10, four 4x5, one roll of 120 or 135-36 (Darkroom Cookbook, 3rd ed., p. 108).</summary>
+    /// <summary>
+    /// 80 square inches: one 8x10, four 4x5, one roll of 120 or 135-36 (Darkroom Cookbook, 3rd ed., p. 108).
+    /// </summary>
     public static Area Unit80 { get; } = new(80 * PerSquareInch);
 
     /// <summary>No area.</summary>
@@ -33,13 +37,17 @@ public readonly record struct Area : IComparable<Area>
         return new(hundredths);
     }
 
-    /// <summary>An area in square inches, rounded to the nearest base unit (half a hundredth of a square millimetre at the most).</summary>
+    /// <summary>
+    /// An area in square inches, rounded to the nearest base unit (half a hundredth of a square millimetre at the
+    /// most).
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
     public static Area FromSquareInches(decimal squareInches) =>
         FromHundredths(decimal.ToInt64(Math.Round(squareInches * PerSquareInch, MidpointRounding.AwayFromZero)));
 
     /// <summary>
-    /// Reads an area such as "80 sqin" or "516.128 cm2", square inches when no unit is written; null when it is something else or none.
+    /// Reads an area such as "80 sqin" or "516.128 cm2", square inches when no unit is written; null when it is
+    /// something else or none.
     /// </summary>
     public static Area? Read(string text)
     {
@@ -51,14 +59,16 @@ public readonly record struct Area : IComparable<Area>
             "cm2" or "cm²" or "sqcm" => PerSquareCentimetre,
             _ => null,
         };
-        var isNumber = decimal.TryParse(trimmed[..digits], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number);
+        var isNumber = decimal.TryParse(trimmed[..digits], NumberStyles.AllowDecimalPoint,
+            CultureInfo.InvariantCulture, out var number);
         return isNumber && perUnit is { } scale && number is > 0 and < 1_000_000
             ? FromHundredths(decimal.ToInt64(Math.Round(number * scale, MidpointRounding.AwayFromZero)))
             : null;
     }
 
     /// <summary>The area with a film's weight on a fixer, rounded up so that a load is never understated.</summary>
-    /// <param name="factorThousandths">1000 for conventional film, 1500 for a film that loads a fixer one and a half times.</param>
+    /// <param name="factorThousandths">1000 for conventional film, 1500 for a film that loads a fixer one and a half
+    /// times.</param>
     public Area Weighted(int factorThousandths) => new(Share.UpTo(Hundredths, factorThousandths, 1000));
 
     /// <summary>The sum.</summary>

@@ -6,7 +6,8 @@ public static class Counted
     /// <summary>So many of a thing.</summary>
     /// <param name="count">How many.</param>
     /// <param name="one">The word for one of them.</param>
-    public static string Of(long count, string one) => $"{count.ToString(CultureInfo.InvariantCulture)} {Noun(count, one)}";
+    public static string Of(long count, string one) =>
+        $"{count.ToString(CultureInfo.InvariantCulture)} {Noun(count, one)}";
 
     /// <summary>The word for so many of a thing, without the number.</summary>
     /// <param name="count">How many.</param>

@@ -20,11 +20,12 @@ public static class Dates
         LocalDatePattern.Iso.Parse(text.Trim()).TryGetValue(default, out var date) ? date : null;
 
     /// <summary>What <see cref="ParseTyped"/> accepts, as a refusal says it.</summary>
-    public const string AcceptedTyped = "a date that exists, such as 2026-03-15; or today, yesterday, -7, mon, or 12 for a day of this month";
+    public const string AcceptedTyped =
+        "a date that exists, such as 2026-03-15; or today, yesterday, -7, mon, or 12 for a day of this month";
 
     /// <summary>
-    /// A date as somebody types it: in full, or seen from a day: "today", "yesterday", "-7" (so many days before), "mon" (the last Monday
-    /// before it), "12" (that day of its month). Null for anything else.
+    /// A date as somebody types it: in full, or seen from a day: "today", "yesterday", "-7" (so many days before),
+    /// "mon" (the last Monday before it), "12" (that day of its month). Null for anything else.
     /// </summary>
     public static LocalDate? ParseTyped(string text, LocalDate today)
     {
@@ -37,8 +38,12 @@ public static class Dates
             return today.PlusDays(-int.Parse(days, System.Globalization.CultureInfo.InvariantCulture));
         if (word.Length is 1 or 2 && word.All(char.IsAsciiDigit))
             return int.Parse(word, System.Globalization.CultureInfo.InvariantCulture) is var day && day >= 1
-                && day <= today.Calendar.GetDaysInMonth(today.Year, today.Month) ? new(today.Year, today.Month, day) : null;
-        return word.Length >= 3 && Weekdays.FirstOrDefault(name => name.Name.StartsWith(word, StringComparison.Ordinal)) is { Name: not null } found
+                && day <= today.Calendar.GetDaysInMonth(today.Year, today.Month)
+                    ? new(today.Year, today.Month, day)
+                    : null;
+        return word.Length >= 3
+            && Weekdays.FirstOrDefault(name => name.Name.StartsWith(word,
+                StringComparison.Ordinal)) is { Name: not null } found
             ? today.Previous(found.Day) : null;
     }
 

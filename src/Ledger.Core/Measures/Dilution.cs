@@ -1,8 +1,8 @@
 namespace Ledger.Core.Measures;
 
 /// <summary>
-/// How a working solution is made: "1+39" is one part of the source to 39 parts of water, "1+1+100" one part each of A and B to 100.
-/// "1+0" is the undiluted source. Always written with a plus: the colon is read two ways in the trade.
+/// How a working solution is made: "1+39" is one part of the source to 39 parts of water, "1+1+100" one part each of A
+/// and B to 100. "1+0" is the undiluted source. Always written with a plus: the colon is read two ways in the trade.
 /// </summary>
 public sealed record Dilution
 {
@@ -67,7 +67,8 @@ public sealed record Dilution
     }
 
     /// <summary>Reads a ratio written with a colon, once the user has said how it is meant.</summary>
-    /// <exception cref="FormatException">Not a ratio, or one part of one in all read as parts of the total of less than one.</exception>
+    /// <exception cref="FormatException">Not a ratio, or one part of one in all read as parts of the total of less than
+    /// one.</exception>
     public static Dilution FromRatio(string ratio, RatioReading reading)
     {
         var parts = ratio.Split(':');
@@ -80,8 +81,9 @@ public sealed record Dilution
     }
 
     /// <summary>
-    /// The source needed for <paramref name="total"/> of working solution: total × part ÷ sum of the parts, to the nearest microlitre. Of
-    /// several sources each takes the difference of rounded running totals, so that together they never exceed the total.
+    /// The source needed for <paramref name="total"/> of working solution: total × part ÷ sum of the parts, to the
+    /// nearest microlitre. Of several sources each takes the difference of rounded running totals, so that together
+    /// they never exceed the total.
     /// </summary>
     /// <param name="total">The working solution to make.</param>
     /// <param name="part">Which part of a multi-part dilution, counting from 0.</param>
@@ -91,10 +93,14 @@ public sealed record Dilution
         return First(part + 1, total) - First(part, total);
     }
 
-    /// <summary>The water for <paramref name="total"/>: what the other parts leave, so that nothing is lost by rounding.</summary>
+    /// <summary>
+    /// The water for <paramref name="total"/>: what the other parts leave, so that nothing is lost by rounding.
+    /// </summary>
     public Volume WaterIn(Volume total) => total - First(PartCount - 1, total);
 
-    /// <summary>How much of another part goes with so much of the first: its part ÷ the first one's, to the nearest microlitre.</summary>
+    /// <summary>
+    /// How much of another part goes with so much of the first: its part ÷ the first one's, to the nearest microlitre.
+    /// </summary>
     /// <param name="first">What is taken of the first part.</param>
     /// <param name="part">Which other part, counting from 1: 1 is B.</param>
     public Volume PartWith(Volume first, int part)
@@ -109,7 +115,8 @@ public sealed record Dilution
 
     /// <summary>The working solution that so much of the (first) source makes.</summary>
     public Volume TotalFrom(Volume source) =>
-        Volume.FromMicrolitres(decimal.ToInt64(Math.Round(source.Microlitres * _sum / _parts[0], MidpointRounding.AwayFromZero)));
+        Volume.FromMicrolitres(
+            decimal.ToInt64(Math.Round(source.Microlitres * _sum / _parts[0], MidpointRounding.AwayFromZero)));
 
     /// <summary>Two dilutions are the same when they are written the same.</summary>
     public bool Equals(Dilution? other) => other is not null && other.Text == Text;
@@ -124,7 +131,10 @@ public sealed record Dilution
     private Volume First(int parts, Volume total) => Volume.FromMicrolitres(
         decimal.ToInt64(Math.Round(total.Microlitres * _parts[..parts].Sum() / _sum, MidpointRounding.AwayFromZero)));
 
-    /// <summary>What is accepted in place of a text that is no dilution, continuing "accepted is": of a ratio with a colon, both its readings.</summary>
+    /// <summary>
+    /// What is accepted in place of a text that is no dilution, continuing "accepted is": of a ratio with a colon, both
+    /// its readings.
+    /// </summary>
     public static string AcceptedFor(string text)
     {
         var ratio = text.Replace(" ", "", StringComparison.Ordinal);

@@ -21,7 +21,9 @@ public sealed record FittedLine
     /// <summary>The height at zero.</summary>
     public double Intercept => _meanY - Slope * _meanX;
 
-    /// <summary>The standard deviation of the points from the line, with two degrees of freedom less than there are points.</summary>
+    /// <summary>
+    /// The standard deviation of the points from the line, with two degrees of freedom less than there are points.
+    /// </summary>
     public double ResidualDeviation { get; }
 
     /// <summary>The standard deviation of the slope.</summary>
@@ -30,7 +32,9 @@ public sealed record FittedLine
     /// <summary>The standard deviation of the height at zero.</summary>
     public double InterceptDeviation => ResidualDeviation * Math.Sqrt(1.0 / Count + _meanX * _meanX / _spread);
 
-    /// <summary>The line through the points, or null when there are fewer than three or all stand at the same x.</summary>
+    /// <summary>
+    /// The line through the points, or null when there are fewer than three or all stand at the same x.
+    /// </summary>
     public static FittedLine? Through(IReadOnlyList<(double X, double Y)> points)
     {
         if (points.Count < 3)
@@ -52,8 +56,8 @@ public sealed record FittedLine
     public double At(double x) => _meanY + Slope * (x - _meanX);
 
     /// <summary>
-    /// Where the line reaches a height, with the range in which it does so with the given confidence (Fieller's theorem). Null when it does
-    /// not rise surely enough for the range to have an end.
+    /// Where the line reaches a height, with the range in which it does so with the given confidence (Fieller's
+    /// theorem). Null when it does not rise surely enough for the range to have an end.
     /// </summary>
     public (double At, double Least, double Most)? Reaches(double height, double confidence = 0.95)
     {

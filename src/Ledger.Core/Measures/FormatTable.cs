@@ -3,7 +3,8 @@ using System.Diagnostics.CodeAnalysis;
 namespace Ledger.Core.Measures;
 
 /// <summary>
-/// The formats that a ledger knows: those the user has defined, then the common ones, and any size in inches, centimetres or millimetres.
+/// The formats that a ledger knows: those the user has defined, then the common ones, and any size in inches,
+/// centimetres or millimetres.
 /// </summary>
 public sealed class FormatTable
 {
@@ -18,7 +19,8 @@ public sealed class FormatTable
     /// <summary>The formats that have a line of their own, sheets before rolls, the smallest first.</summary>
     public IReadOnlyList<Format> All =>
     [
-        .. _own.Values.Concat(Format.Common).DistinctBy(format => format).OrderBy(format => format.Unit).ThenBy(format => format.Area)
+        .. _own.Values.Concat(Format.Common).DistinctBy(format => format).OrderBy(format => format.Unit)
+            .ThenBy(format => format.Area)
             .ThenBy(format => format.Code, StringComparer.OrdinalIgnoreCase),
     ];
 
@@ -45,9 +47,12 @@ public sealed class FormatTable
 
     /// <summary>The format of a name or size.</summary>
     /// <exception cref="FormatException">The ledger knows none of that name, and it is no size.</exception>
-    public Format Find(string text) => TryFind(text, out var format) ? format : throw new FormatException(Unknown(text));
+    public Format Find(string text) =>
+        TryFind(text, out var format) ? format : throw new FormatException(Unknown(text));
 
     /// <summary>The sentence about a name that is neither known nor a size.</summary>
     public string Unknown(string text) => $"\"{text.Trim()}\" is not a format; write one such as {Accepted}"
-        + (_own.Count == 0 ? "" : $", or one of your own: {string.Join(", ", _own.Keys.Order(StringComparer.OrdinalIgnoreCase))}");
+        + (_own.Count == 0
+            ? ""
+            : $", or one of your own: {string.Join(", ", _own.Keys.Order(StringComparer.OrdinalIgnoreCase))}");
 }

@@ -40,15 +40,16 @@ public readonly record struct Measurement(decimal Value, Unit? Unit, decimal Fac
     }
 
     /// <summary>
-    /// The measurement in base units of <paramref name="unit"/>, or null with what is accepted. Fluid ounces meet no whole microlitre and are
-    /// rounded to the nearest; anything else is kept exactly or refused.
+    /// The measurement in base units of <paramref name="unit"/>, or null with what is accepted. Fluid ounces meet no
+    /// whole microlitre and are rounded to the nearest; anything else is kept exactly or refused.
     /// </summary>
     public long? InBase(Unit unit, out string refusal)
     {
         var value = Value * Factor;
         if (Factor == MillilitresPerFluidOunce)
             value = Math.Round(value, 3, MidpointRounding.AwayFromZero);
-        refusal = unit.BasePerUnit() == 1 ? $"a whole number of {unit.Plural()}" : $"{unit.Name()} with at most three decimals";
+        refusal = unit.BasePerUnit() == 1 ? $"a whole number of {unit.Plural()}"
+            : $"{unit.Name()} with at most three decimals";
         return Scaled.ToBase(value, unit.BasePerUnit());
     }
 
@@ -59,7 +60,8 @@ public readonly record struct Measurement(decimal Value, Unit? Unit, decimal Fac
         "kg" => (Measures.Unit.Gram, 1000),
         "floz" or "fl oz" or "fl. oz" or "fl.oz" or "fl. oz." => (Measures.Unit.Millilitre, MillilitresPerFluidOunce),
         var other when Measures.Units.Named(other) is { } unit => (unit, 1),
-        ['s' or 'r' or 'p', .. var middle, 's'] other when Measures.Units.Named(other[..^1]) is { } unit && middle.Length > 0 => (unit, 1),
+        ['s' or 'r' or 'p', .. var middle, 's'] other when Measures.Units.Named(other[..^1]) is { } unit
+            && middle.Length > 0 => (unit, 1),
         _ => null,
     };
 }

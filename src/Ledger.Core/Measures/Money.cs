@@ -26,15 +26,21 @@ public readonly record struct Money(long Millionths) : IComparable<Money>
     /// <summary>The difference.</summary>
     public static Money operator -(Money left, Money right) => new(left.Millionths - right.Millionths);
 
-    /// <summary>The share that falls on <paramref name="part"/> of <paramref name="whole"/>, rounded down; the rest stays behind.</summary>
+    /// <summary>
+    /// The share that falls on <paramref name="part"/> of <paramref name="whole"/>, rounded down; the rest stays
+    /// behind.
+    /// </summary>
     public Money PartOf(long part, long whole) => part == whole ? this : new(Share.Of(Millionths, part, whole));
 
     /// <summary>The amount per one of a count, for display; null when the count is zero.</summary>
     public Money? Per(long count) => count == 0 ? null : new(Share.Nearest(Millionths, 1, count));
 
-    /// <summary>How many percent of another amount, halves rounded away from zero; null when that is nothing or less.</summary>
+    /// <summary>
+    /// How many percent of another amount, halves rounded away from zero; null when that is nothing or less.
+    /// </summary>
     public decimal? PercentOf(Money whole, int decimals) =>
-        whole <= Zero ? null : Math.Round(100m * Millionths / whole.Millionths, decimals, MidpointRounding.AwayFromZero);
+        whole <= Zero ? null : Math.Round(100m * Millionths / whole.Millionths, decimals,
+            MidpointRounding.AwayFromZero);
 
     /// <inheritdoc/>
     public int CompareTo(Money other) => Millionths.CompareTo(other.Millionths);

@@ -1,8 +1,8 @@
 namespace Ledger.Core.Measures;
 
 /// <summary>
-/// Reads a number as people write it, whatever the culture of the machine: 60.5 and 60,5 are the same. Nothing parts thousands: 1,500 could
-/// mean 1.5 or 1500 and is refused with both readings.
+/// Reads a number as people write it, whatever the culture of the machine: 60.5 and 60,5 are the same. Nothing parts
+/// thousands: 1,500 could mean 1.5 or 1500 and is refused with both readings.
 /// </summary>
 public static class Numbers
 {
@@ -23,7 +23,8 @@ public static class Numbers
                 return null;
             if (trimmed.Length - comma == 4 && comma is > 0 and <= 3 && trimmed is not ['0', ..])
             {
-                refusal = $"{trimmed[..comma]}.{trimmed[(comma + 1)..]} or {trimmed.Remove(comma, 1)}: the comma could mean either";
+                refusal = $"{trimmed[..comma]}.{trimmed[(comma + 1)..]} or {trimmed.Remove(comma, 1)}: the comma could "
+                    + "mean either";
                 return null;
             }
 

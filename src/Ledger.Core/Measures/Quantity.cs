@@ -1,6 +1,8 @@
 namespace Ledger.Core.Measures;
 
-/// <summary>So much of something, in whole base units (see <see cref="Unit"/>). Zero or more; differences may be negative.</summary>
+/// <summary>
+/// So much of something, in whole base units (see <see cref="Unit"/>). Zero or more; differences may be negative.
+/// </summary>
 /// <param name="Base">Microlitres, milligrams, or ones.</param>
 /// <param name="Unit">What is counted.</param>
 public readonly record struct Quantity(long Base, Unit Unit) : IComparable<Quantity>
@@ -40,10 +42,13 @@ public readonly record struct Quantity(long Base, Unit Unit) : IComparable<Quant
     public static bool operator >=(Quantity left, Quantity right) => left.CompareTo(right) >= 0;
 
     /// <summary>In full, as it can be read again: "31.125 ml", "4 sheets", "1 roll".</summary>
-    public override string ToString() => Unit is Unit.Millilitre or Unit.Gram ? $"{Scaled.InUnits(Base, 1000)} {Unit.Name()}"
-        : $"{Scaled.InUnits(Base, 1)} {Counted.Noun(Math.Abs((decimal)Base), Unit.Name())}";
+    public override string ToString() =>
+        Unit is Unit.Millilitre or Unit.Gram ? $"{Scaled.InUnits(Base, 1000)} {Unit.Name()}"
+            : $"{Scaled.InUnits(Base, 1)} {Counted.Noun(Math.Abs((decimal)Base), Unit.Name())}";
 
-    /// <summary>As people read it, in the user's units and as finely as they can measure: "31.13 ml", "1.06 fl oz".</summary>
+    /// <summary>
+    /// As people read it, in the user's units and as finely as they can measure: "31.13 ml", "1.06 fl oz".
+    /// </summary>
     public string ToText(MeasureStyle style) => Unit switch
     {
         Unit.Millilitre => style.Liquid(Base),

@@ -1,9 +1,13 @@
 namespace Ledger.Core.Measures;
 
-/// <summary>Turns what people write (31.25) into whole base units (31 250) and back, without ever rounding in silence.</summary>
+/// <summary>
+/// Turns what people write (31.25) into whole base units (31 250) and back, without ever rounding in silence.
+/// </summary>
 public static class Scaled
 {
-    /// <summary>The base units in <paramref name="value"/>, or null when it is finer than one base unit or too large to hold.</summary>
+    /// <summary>
+    /// The base units in <paramref name="value"/>, or null when it is finer than one base unit or too large to hold.
+    /// </summary>
     public static long? ToBase(decimal value, long basePerUnit)
     {
         if (Math.Abs(value) > long.MaxValue / basePerUnit)
@@ -22,16 +26,19 @@ public static class Scaled
     public static string InUnits(long value, long basePerUnit) =>
         ToText((decimal)value / basePerUnit, 6);
 
-    /// <summary>The number with at most <paramref name="decimals"/> decimals and no trailing zeros, in the invariant culture.</summary>
+    /// <summary>
+    /// The number with at most <paramref name="decimals"/> decimals and no trailing zeros, in the invariant culture.
+    /// </summary>
     public static string ToText(decimal value, int decimals) =>
         Math.Round(value, decimals, MidpointRounding.AwayFromZero).ToString("0.######", CultureInfo.InvariantCulture);
 
     /// <summary>
-    /// The same number without trailing zeros (0.60 is 0.6), so that it is written one way, however it was typed or computed. Dividing by one with
-    /// many decimals drops them.
+    /// The same number without trailing zeros (0.60 is 0.6), so that it is written one way, however it was typed or
+    /// computed. Dividing by one with many decimals drops them.
     /// </summary>
     public static decimal Plain(decimal value) => value / 1.000000000000000000000000000000m;
 
     /// <summary>The number in full, without trailing zeros, in the invariant culture.</summary>
-    public static string? PlainText(decimal? value) => value is { } known ? Plain(known).ToString(CultureInfo.InvariantCulture) : null;
+    public static string? PlainText(decimal? value) =>
+        value is { } known ? Plain(known).ToString(CultureInfo.InvariantCulture) : null;
 }

@@ -25,7 +25,9 @@ public static class Sha256
         0x748f82ee, 0x78a5636f, 0x84c87814, 0x8cc70208, 0x90befffa, 0xa4506ceb, 0xbef9a3f7, 0xc67178f2,
     ];
 
-    /// <summary>Section 5.3.3: of the square roots of the first eight primes the first 32 bits after the point.</summary>
+    /// <summary>
+    /// Section 5.3.3: of the square roots of the first eight primes the first 32 bits after the point.
+    /// </summary>
     private static ReadOnlySpan<uint> Start =>
         [0x6a09e667, 0xbb67ae85, 0x3c6ef372, 0xa54ff53a, 0x510e527f, 0x9b05688c, 0x1f83d9ab, 0x5be0cd19];
 
@@ -51,7 +53,8 @@ public static class Sha256
     }
 
     /// <summary>
-    /// What is left, a bit that is set, zeros, and the length in bits: one block, or two where the length finds no room.
+    /// What is left, a bit that is set, zeros, and the length in bits: one block, or two where the length finds no
+    /// room.
     /// </summary>
     private static void TakeLast(ReadOnlySpan<byte> rest, int length, Span<uint> state)
     {
@@ -87,7 +90,8 @@ public static class Sha256
             {
                 var first = h + (RotateRight(e, 6) ^ RotateRight(e, 11) ^ RotateRight(e, 25)) + ((e & f) ^ (~e & g))
                     + Constants[t] + schedule[t];
-                var second = (RotateRight(a, 2) ^ RotateRight(a, 13) ^ RotateRight(a, 22)) + ((a & b) ^ (a & c) ^ (b & c));
+                var second = (RotateRight(a, 2) ^ RotateRight(a, 13) ^ RotateRight(a, 22))
+                    + ((a & b) ^ (a & c) ^ (b & c));
                 (h, g, f, e, d, c, b, a) = (g, f, e, d + first, c, b, a, first + second);
             }
 

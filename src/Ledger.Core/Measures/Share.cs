@@ -4,7 +4,8 @@ namespace Ledger.Core.Measures;
 public static class Share
 {
     /// <summary>
-    /// The whole part of <paramref name="total"/> × <paramref name="part"/> ÷ <paramref name="whole"/>, computed without overflow.
+    /// The whole part of <paramref name="total"/> × <paramref name="part"/> ÷ <paramref name="whole"/>, computed
+    /// without overflow.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="whole"/> is not positive.</exception>
     public static long Of(long total, long part, long whole)
@@ -30,9 +31,10 @@ public static class Share
     }
 
     /// <summary>
-    /// Splits <paramref name="total"/> by weight with the method of the largest remainder (Hamilton): each part is the floor of its
-    /// quota, and the units left over go, one each, to the largest fractional parts; ties go to the earlier part.
-    /// The parts always add up to <paramref name="total"/>. When every weight is zero the parts are as equal as they can be.
+    /// Splits <paramref name="total"/> by weight with the method of the largest remainder (Hamilton): each part is the
+    /// floor of its quota, and the units left over go, one each, to the largest fractional parts; ties go to the
+    /// earlier part. The parts always add up to <paramref name="total"/>. When every weight is zero the parts are as
+    /// equal as they can be.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">A weight or the total is negative.</exception>
     /// <exception cref="ArgumentException">There is something to split and nobody to take it.</exception>

@@ -1,6 +1,8 @@
 namespace Ledger.Core.Measures;
 
-/// <summary>Student's distribution for a whole number of degrees of freedom: how far a line through few points can be trusted.</summary>
+/// <summary>
+/// Student's distribution for a whole number of degrees of freedom: how far a line through few points can be trusted.
+/// </summary>
 public static class StudentT
 {
     /// <summary>The share of the distribution between -t and t (Abramowitz and Stegun, 26.7.3 and 26.7.4).</summary>

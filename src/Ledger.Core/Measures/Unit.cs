@@ -25,14 +25,17 @@ public static class Units
     /// <summary>Every unit's name as it stands in CSV and JSON.</summary>
     public static IReadOnlyList<string> Names { get; } = ["ml", "g", "sheet", "roll", "piece"];
 
-    /// <summary>How many base units one of the unit holds: 1000 for millilitres and grams, 1 for what is counted.</summary>
+    /// <summary>
+    /// How many base units one of the unit holds: 1000 for millilitres and grams, 1 for what is counted.
+    /// </summary>
     public static long BasePerUnit(this Unit unit) => unit is Unit.Millilitre or Unit.Gram ? 1000 : 1;
 
     /// <summary>The name in CSV and JSON: ml, g, sheet, roll, piece.</summary>
     public static string Name(this Unit unit) => Names[(int)unit];
 
     /// <summary>The name as a sentence counts in it: ml, g, sheets, rolls, pieces.</summary>
-    public static string Plural(this Unit unit) => unit is Unit.Millilitre or Unit.Gram ? unit.Name() : Counted.Noun(2, unit.Name());
+    public static string Plural(this Unit unit) =>
+        unit is Unit.Millilitre or Unit.Gram ? unit.Name() : Counted.Noun(2, unit.Name());
 
     /// <summary>The unit of that name, or null.</summary>
     public static Unit? Named(string name)

@@ -1,13 +1,16 @@
 namespace Ledger.Core.Measures;
 
 /// <summary>
-/// Which characters a text may hold. Control characters (C0 and C1) steer a terminal or a printer, and bidirectional overrides, embeddings and
-/// isolates (Unicode Standard Annex 9) show a text in another order than it was written in: neither is taken into the ledger, and where an
-/// older file or a quoted cell holds one, it is shown by its number. Left-to-right and right-to-left marks are harmless and stay.
+/// Which characters a text may hold. Control characters (C0 and C1) steer a terminal or a printer, and bidirectional
+/// overrides, embeddings and isolates (Unicode Standard Annex 9) show a text in another order than it was written in:
+/// neither is taken into the ledger, and where an older file or a quoted cell holds one, it is shown by its number.
+/// Left-to-right and right-to-left marks are harmless and stay.
 /// </summary>
 public static class UserText
 {
-    /// <summary>Whether a character is one that no text may hold. Tabs and line breaks are: what may hold them says so itself.</summary>
+    /// <summary>
+    /// Whether a character is one that no text may hold. Tabs and line breaks are: what may hold them says so itself.
+    /// </summary>
     public static bool IsRefused(char c) => char.IsControl(c) || IsDirection(c);
 
     /// <summary>The text as it is kept: tabs have become blanks, and line breaks are single.</summary>
@@ -29,11 +32,16 @@ public static class UserText
         return kept;
     }
 
-    /// <summary>The text as it can be shown anywhere: what could steer a terminal is written by its number, as \u001B. Tabs and line breaks stay.</summary>
+    /// <summary>
+    /// The text as it can be shown anywhere: what could steer a terminal is written by its number, as \u001B. Tabs and
+    /// line breaks stay.
+    /// </summary>
     public static string Shown(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return text.Any(IsEscaped) ? string.Concat(text.Select((c, i) => IsEscaped(c) && !IsLineEnd(text, i) ? Number(c) : c.ToString())) : text;
+        return text.Any(IsEscaped)
+            ? string.Concat(text.Select((c, i) => IsEscaped(c) && !IsLineEnd(text, i) ? Number(c) : c.ToString()))
+            : text;
     }
 
     /// <summary>A character by its number in Unicode, as JSON writes it too.</summary>
@@ -47,6 +55,7 @@ public static class UserText
 
     private static string What(char c) =>
         c is '\n' or '\r' ? "a line break"
-        : IsDirection(c) ? string.Create(CultureInfo.InvariantCulture, $"a character that turns the direction of writing (U+{(int)c:X4})")
+        : IsDirection(c) ? string.Create(CultureInfo.InvariantCulture,
+            $"a character that turns the direction of writing (U+{(int)c:X4})")
         : string.Create(CultureInfo.InvariantCulture, $"a control character (U+{(int)c:X4})");
 }

@@ -27,7 +27,8 @@ public readonly record struct Volume : IComparable<Volume>
 
     /// <summary>A volume in millilitres, at most three decimals.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative, or finer than a microlitre.</exception>
-    public static Volume FromMillilitres(decimal millilitres) => FromMicrolitres(Scaled.ToBaseExactly(millilitres, 1000));
+    public static Volume FromMillilitres(decimal millilitres) =>
+        FromMicrolitres(Scaled.ToBaseExactly(millilitres, 1000));
 
     /// <summary>The nearest volume that a graduate with marks every <paramref name="step"/> can measure.</summary>
     public Volume RoundedTo(Volume step) =>

@@ -8,8 +8,10 @@ public static class Wrapping
     /// <param name="width">How wide a line may be.</param>
     /// <param name="lead">What stands before the first line.</param>
     /// <param name="further">What stands before the others.</param>
-    /// <param name="breaksWords">Whether a word that is longer than a line is broken; otherwise it stands alone on a longer line, as a path must.</param>
-    public static IEnumerable<string> Of(string text, int width, string lead = "", string further = "", bool breaksWords = true)
+    /// <param name="breaksWords">Whether a word that is longer than a line is broken; otherwise it stands alone on a
+    /// longer line, as a path must.</param>
+    public static IEnumerable<string> Of(string text, int width, string lead = "", string further = "",
+        bool breaksWords = true)
     {
         var room = Math.Max(1, width - Math.Max(lead.Length, further.Length));
         var (line, isEmpty) = (lead, true);

@@ -5,7 +5,9 @@ using Ledger.Core.Measures;
 
 namespace Ledger.Core.Notices;
 
-/// <summary>The notices about film that waits: in holders, in boxes of exposed sheets; and about sides that spoil it.</summary>
+/// <summary>
+/// The notices about film that waits: in holders, in boxes of exposed sheets; and about sides that spoil it.
+/// </summary>
 internal static class FilmNotices
 {
     public static IEnumerable<Notice> Of(Holdings holdings)
@@ -27,9 +29,11 @@ internal static class FilmNotices
             if (Period.DaysBetween(oldest, holdings.AsOf) > limits.ExposedDays)
                 yield return new(
                     NoticeKind.ExposedLong, Severity.Soon, box.Code,
-                    $"{Counted.Of(sheets.Count, "sheet")} in \"{box.Code}\" {(sheets.Count == 1 ? "waits" : "wait")} for development, "
+                    $"{Counted.Of(sheets.Count, "sheet")} in \"{box.Code}\" {(sheets.Count == 1 ? "waits" : "wait")} "
+                        + "for development, "
                         + $"the oldest {Since(oldest, holdings.AsOf)}",
-                    $"your limit for exposed film is {Counted.Of(limits.ExposedDays, "day")}", "plan a session", oldest.PlusDays(limits.ExposedDays));
+                    $"your limit for exposed film is {Counted.Of(limits.ExposedDays, "day")}",
+                    "plan a session", oldest.PlusDays(limits.ExposedDays));
         }
     }
 
@@ -40,18 +44,21 @@ internal static class FilmNotices
             ? new(
                 NoticeKind.ExposedLong, Severity.Soon, side.Code,
                 $"{side.Code} holds a sheet that was exposed {Since(exposure.Date, reading.Today)}",
-                $"your limit for exposed film is {Counted.Of(limits.ExposedDays, "day")}", "develop it, or unload it into its box of exposed sheets",
-                exposure.Date.PlusDays(limits.ExposedDays))
+                $"your limit for exposed film is {Counted.Of(limits.ExposedDays, "day")}",
+                "develop it, or unload it into its box of exposed sheets", exposure.Date.PlusDays(limits.ExposedDays))
             : new(
-                NoticeKind.LoadedLong, Severity.Note, side.Code, $"{side.Code} was loaded {Since(sheet.LoadedOn, reading.Today)}",
+                NoticeKind.LoadedLong, Severity.Note, side.Code,
+                $"{side.Code} was loaded {Since(sheet.LoadedOn, reading.Today)}",
                 $"your limit for loaded film is {Counted.Of(limits.LoadedDays, "day")}", "use it next, or unload it",
                 sheet.LoadedOn.PlusDays(limits.LoadedDays));
     }
 
     private static Notice Flagged(HolderSide side, FilmSettings limits) => new(
         NoticeKind.SideFaulty, Severity.Soon, side.Code, $"{side.Code} spoiled {Counted.Of(side.OwnFaults, "sheet")}",
-        $"{string.Join(", ", side.Faults.Select(fault => $"{fault.Sheets} {fault.Cause.Name()}"))}; your limit is {limits.SideFaults}",
+        $"{string.Join(", ", side.Faults.Select(fault => $"{fault.Sheets} {fault.Cause.Name()}"))}; your limit is "
+            + $"{limits.SideFaults}",
         "test it for leaks, and take it out of service", null);
 
-    private static string Since(LocalDate day, LocalDate today) => $"{Counted.Of(Period.DaysBetween(day, today), "day")} ago, on {Dates.Text(day)}";
+    private static string Since(LocalDate day, LocalDate today) =>
+        $"{Counted.Of(Period.DaysBetween(day, today), "day")} ago, on {Dates.Text(day)}";
 }

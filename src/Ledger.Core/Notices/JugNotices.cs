@@ -5,7 +5,10 @@ using Ledger.Core.Measures;
 
 namespace Ledger.Core.Notices;
 
-/// <summary>What needs the user about waste jugs: full, nearly full, standing for long. Where a jug may go is not for the ledger to say.</summary>
+/// <summary>
+/// What needs the user about waste jugs: full, nearly full, standing for long. Where a jug may go is not for the ledger
+/// to say.
+/// </summary>
 internal static class JugNotices
 {
     private const int NearlyFullPercent = 90;
@@ -21,9 +24,10 @@ internal static class JugNotices
             var (limit, days) = (holdings.Settings.JugDays, Period.DaysBetween(jug.StartedOn, holdings.AsOf));
             if (limit > 0 && days > limit)
                 yield return new(
-                    NoticeKind.JugOld, Severity.Soon, jug.Code, $"jug {jug.Code} has stood for {Counted.Of(days, "day")}",
-                    $"{jug.Held.ToText(holdings.Settings.Style)} of {jug.Contents}; started {Dates.Text(jug.StartedOn)}; "
-                    + $"your reminder comes after {Counted.Of(limit, "day")}",
+                    NoticeKind.JugOld, Severity.Soon, jug.Code,
+                    $"jug {jug.Code} has stood for {Counted.Of(days, "day")}",
+                    $"{jug.Held.ToText(holdings.Settings.Style)} of {jug.Contents}; started "
+                        + $"{Dates.Text(jug.StartedOn)}; your reminder comes after {Counted.Of(limit, "day")}",
                     HandOver, jug.StartedOn.PlusDays(limit));
         }
     }

@@ -3,7 +3,9 @@ using Ledger.Core.Measures;
 
 namespace Ledger.Core.Notices;
 
-/// <summary>Notices of one kind about like things, such as sides that were loaded long ago: one line says them all.</summary>
+/// <summary>
+/// Notices of one kind about like things, such as sides that were loaded long ago: one line says them all.
+/// </summary>
 /// <param name="Notices">The notices, the most pressing first; at least one.</param>
 public sealed record NoticeGroup(IReadOnlyList<Notice> Notices)
 {
@@ -24,11 +26,13 @@ public sealed record NoticeGroup(IReadOnlyList<Notice> Notices)
 
     /// <summary>Why: the reason of one; of several, how each differs.</summary>
     public IEnumerable<string> Reasons => Notices.Count == 1 ? [First.Reason]
-        : Notices.Select(notice => $"{notice.Text}{(notice.By is { } by ? $", by {Dates.Text(by)}" : "")}").Prepend(First.Reason);
+        : Notices.Select(notice => $"{notice.Text}{(notice.By is { } by ? $", by {Dates.Text(by)}" : "")}")
+            .Prepend(First.Reason);
 
     /// <summary>Gathers notices; a group stands where its most pressing notice stood.</summary>
     public static IReadOnlyList<NoticeGroup> Of(IEnumerable<Notice> notices) =>
-        [.. notices.GroupBy(notice => (notice.Kind, notice.Severity, Subject(notice))).Select(group => new NoticeGroup([.. group]))];
+        [.. notices.GroupBy(notice => (notice.Kind, notice.Severity, Subject(notice)))
+            .Select(group => new NoticeGroup([.. group]))];
 
     /// <summary>What of a kind belongs together: all sides of holders, all boxes or bottles of an item.</summary>
     private static string Subject(Notice notice) => notice.Kind switch

@@ -11,10 +11,13 @@ namespace Ledger.Core.Notices;
 /// <param name="Process">The process.</param>
 /// <param name="Developer">The developer's code; null when the process has none.</param>
 /// <param name="DeveloperLeft">The developer that is still good.</param>
-/// <param name="Batches">For how many trays it suffices; null when the process does not say how much a tray takes.</param>
+/// <param name="Batches">For how many trays it suffices; null when the process does not say how much a tray
+/// takes.</param>
 /// <param name="Bath">The bath that counts the work; null when the process needs none or none is in use.</param>
-/// <param name="RoomInBath">The area the bath can still take; none when it is exhausted or expired, null without a capacity.</param>
-public sealed record Prospect(string Process, string? Developer, Quantity? DeveloperLeft, long? Batches, string? Bath, Area? RoomInBath)
+/// <param name="RoomInBath">The area the bath can still take; none when it is exhausted or expired, null without a
+/// capacity.</param>
+public sealed record Prospect(string Process, string? Developer, Quantity? DeveloperLeft, long? Batches,
+    string? Bath, Area? RoomInBath)
 {
     /// <summary>The prospects of every process.</summary>
     public static IEnumerable<Prospect> Of(Holdings holdings)

@@ -8,19 +8,21 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Notices;
 
 /// <summary>
-/// The days to come that a calendar should hold: ends of bottles, boxes and baths, days to order, deliveries, price rises, planned sessions
-/// and trips.
+/// The days to come that a calendar should hold: ends of bottles, boxes and baths, days to order, deliveries, price
+/// rises, planned sessions and trips.
 /// </summary>
 public static class Reminders
 {
     /// <summary>The reminders from the day that the holdings stand for on, the earliest first.</summary>
     public static IReadOnlyList<Reminder> Of(Holdings holdings, IEnumerable<ReorderReading> reorder) =>
     [
-        .. Containers(holdings).Concat(Baths(holdings)).Concat(Orders(reorder)).Concat(Deliveries(holdings)).Concat(PriceRises(holdings))
+        .. Containers(holdings).Concat(Baths(holdings)).Concat(Orders(reorder)).Concat(Deliveries(holdings))
+            .Concat(PriceRises(holdings))
             .Concat(Plans(holdings))
             .Where(reminder => reminder.Date >= holdings.AsOf)
             .Select(reminder =>
-                reminder with { DaysAhead = Math.Min(reminder.DaysAhead, Period.DaysBetween(holdings.AsOf, reminder.Date)) })
+                reminder with { DaysAhead = Math.Min(reminder.DaysAhead,
+                    Period.DaysBetween(holdings.AsOf, reminder.Date)) })
             .OrderBy(reminder => reminder.Date)
             .ThenBy(reminder => reminder.Kind)
             .ThenBy(reminder => reminder.Subject, StringComparer.OrdinalIgnoreCase),
@@ -32,8 +34,10 @@ public static class Reminders
             foreach (var reading in new ShelfReading(item, holdings.ContainersOf(item.Code), holdings.AsOf).Containers)
                 if (reading.GoodUntil is { } good)
                     yield return new(
-                        ReminderKind.GoodUntil, reading.Container.Code, good.Date, $"{reading.Container.Code} is good until today",
-                        $"{item.Name}, {reading.Container.Held.ToText(holdings.Settings.Style)} left on {Dates.Text(holdings.AsOf)}; "
+                        ReminderKind.GoodUntil, reading.Container.Code, good.Date,
+                        $"{reading.Container.Code} is good until today",
+                        $"{item.Name}, {reading.Container.Held.ToText(holdings.Settings.Style)} left on "
+                            + $"{Dates.Text(holdings.AsOf)}; "
                         + good.Reason, 14);
     }
 
@@ -74,7 +78,8 @@ public static class Reminders
             yield return new(
                 plan.IsTrip ? ReminderKind.Trip : ReminderKind.Session, plan.Name, plan.On,
                 $"{(plan.IsTrip ? "Trip" : "Session")} {plan.Name}: {Counted.Of(plan.Sheets, "sheet")}",
-                string.Join(", ", plan.Request.Sheets.Select(line => $"{line.Count} {line.Film} {line.Group}".TrimEnd()))
+                string.Join(", ",
+                    plan.Request.Sheets.Select(line => $"{line.Count} {line.Film} {line.Group}".TrimEnd()))
                 + (plan.IsTrip ? "" : $"; `plan session --from-plan {plan.Name}` shows what it needs"), 1);
     }
 

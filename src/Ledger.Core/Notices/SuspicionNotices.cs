@@ -50,7 +50,8 @@ internal static class SuspicionNotices
                 $"{what} is under suspicion",
             $"{suspicion.Reason}, since {Dates.Text(suspicion.Since)}; {held}"
                 + (sitting.Count == 0 ? ""
-                    : $"; {(sitting.Count == 1 ? "1 sheet of it sits" : $"{sitting.Count} sheets of it sit")} in {places}"),
+                    : $"; {(sitting.Count == 1 ? "1 sheet of it sits" : $"{sitting.Count} sheets of it sit")} in "
+                        + $"{places}"),
             (sitting.Count == 0 ? "" : "keep those sheets apart; ") + "find out, then clear it or discard it", null);
     }
 

@@ -23,7 +23,8 @@ public static class TodayReading
         [.. All(holdings, reorder).Where(notice => SnoozeOf(notice, holdings) is null)];
 
     /// <summary>The notices that are quiet on the day, each with until when and why.</summary>
-    public static IReadOnlyList<(Notice Notice, Snooze Snooze)> Snoozed(Holdings holdings, IReadOnlyCollection<ReorderReading> reorder) =>
+    public static IReadOnlyList<(Notice Notice, Snooze Snooze)> Snoozed(Holdings holdings,
+        IReadOnlyCollection<ReorderReading> reorder) =>
         !holdings.HasSnoozes ? [] :
     [
         .. All(holdings, reorder).Select(notice => (Notice: notice, Snooze: SnoozeOf(notice, holdings)))
@@ -34,7 +35,8 @@ public static class TodayReading
 
     private static IEnumerable<Notice> All(Holdings holdings, IReadOnlyCollection<ReorderReading> reorder) =>
     [
-        .. BathNotices.Of(holdings).Concat(JugNotices.Of(holdings)).Concat(Containers(holdings)).Concat(Minimums(holdings, reorder))
+        .. BathNotices.Of(holdings).Concat(JugNotices.Of(holdings)).Concat(Containers(holdings))
+            .Concat(Minimums(holdings, reorder))
             .Concat(FilmNotices.Of(holdings)).Concat(SuspicionNotices.Of(holdings))
             .Concat(BuyingNotices.LateOrders(holdings))
             .Concat(BuyingNotices.OrdersToPlace(holdings, reorder))
@@ -44,7 +46,9 @@ public static class TodayReading
 
     /// <summary>The announced price rises only, with what buying before them would save.</summary>
     public static IReadOnlyList<Notice> PriceRises(ILedger ledger, Holdings holdings) =>
-        holdings.Orders.PriceRises.Any() ? [.. BuyingNotices.PriceRises(holdings, ReorderReading.InUse(ledger, holdings))] : [];
+        holdings.Orders.PriceRises.Any()
+            ? [.. BuyingNotices.PriceRises(holdings, ReorderReading.InUse(ledger, holdings))]
+            : [];
 
     private static IEnumerable<Notice> Containers(Holdings holdings)
     {
@@ -60,9 +64,11 @@ public static class TodayReading
             var because = $"{held} left; good until {Dates.Text(good.Date)} (limited by {good.Reason})";
             yield return days < 0
                 ? new(NoticeKind.Expired, item.Kind == ItemKind.Chemical ? Severity.Now : Severity.Soon, container.Code,
-                    $"{container.Code} expired {Counted.Of(-days, "day")} ago", because, "discard it, or use it for tests only", good.Date)
+                    $"{container.Code} expired {Counted.Of(-days, "day")} "
+                        + "ago", because, "discard it, or use it for tests only", good.Date)
                 : new(NoticeKind.ExpiresSoon, Severity.Soon, container.Code,
-                    days == 0 ? $"{container.Code} is good until today" : $"{container.Code} expires in {Counted.Of(days, "day")}",
+                    days == 0 ? $"{container.Code} is good until today"
+                        : $"{container.Code} expires in {Counted.Of(days, "day")}",
                     because, "use it first", good.Date);
         }
     }
@@ -79,7 +85,8 @@ public static class TodayReading
                     $"{item.Code}: {reading.Usable.ToText(holdings.Settings.Style)} usable, below your minimum",
                     $"your minimum is {item.MinimumOnHand!.Value.ToText(holdings.Settings.Style)}",
                     order is not null ? BuyingNotices.Step(order)
-                        : $"order {item.Name}{(item.LeadTimeDays is { } lead ? $"; it takes {Counted.Of(lead, "day")}" : "")}", null);
+                        : $"order {item.Name}{(item.LeadTimeDays is { } lead
+                            ? $"; it takes {Counted.Of(lead, "day")}" : "")}", null);
         }
     }
 }

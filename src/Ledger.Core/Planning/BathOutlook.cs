@@ -9,14 +9,19 @@ namespace Ledger.Core.Planning;
 /// <param name="IsFirst">Whether it counts the work: it stands alone or first.</param>
 /// <param name="Before">The weighted area it has taken.</param>
 /// <param name="After">The weighted area it will have taken, dummies among it.</param>
-/// <param name="Fits">Whether it is good and has enough capacity left; null where that cannot be said: a fixer without a capacity.</param>
+/// <param name="Fits">Whether it is good and has enough capacity left; null where that cannot be said: a fixer without
+/// a capacity.</param>
 /// <param name="Share">The part of its cost that the session uses up.</param>
 /// <param name="Word">What is the matter with it; empty when all is well.</param>
 /// <param name="Proposal">What to do about it first; empty when all is well.</param>
 public sealed record BathOutlook(
-    string Item, Bath? Bath, bool IsFirst, Area Before, Area After, bool? Fits, Money Share, string Word, string Proposal)
+    string Item, Bath? Bath, bool IsFirst, Area Before, Area After, bool? Fits, Money Share,
+    string Word, string Proposal)
 {
-    /// <summary>What must be measured out of each item for the bath or baths that are to be mixed first; none where none is, or it is not known.</summary>
+    /// <summary>
+    /// What must be measured out of each item for the bath or baths that are to be mixed first; none where none is, or
+    /// it is not known.
+    /// </summary>
     public IReadOnlyList<(string Item, Quantity Amount)> ToMix { get; init; } = [];
 
     /// <summary>What is to be done about it before the session.</summary>

@@ -6,7 +6,10 @@ using Ledger.Core.Sessions;
 
 namespace Ledger.Core.Planning;
 
-/// <summary>Looks at the baths that a session would go through: do they fit, and if not, is it time to rotate or to mix a fresh one?</summary>
+/// <summary>
+/// Looks at the baths that a session would go through: do they fit, and if not, is it time to rotate or to mix a fresh
+/// one?
+/// </summary>
 internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
 {
     /// <summary>
@@ -39,15 +42,16 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
 
     /// <summary>The process goes through two baths of the item, and only one stands there.</summary>
     private BathOutlook NoSecond(Bath first) => new(
-        first.Item, null, IsFirst: false, Area.Zero, Area.Zero, Fits: false, Money.Zero, $"no second bath of {first.Item} is in use",
-        $"mix {Fresh(first, first.WorkingVolume)} as the second after {first.Code}")
+        first.Item, null, IsFirst: false, Area.Zero, Area.Zero, Fits: false, Money.Zero,
+        $"no second bath of {first.Item} is in "
+            + "use", $"mix {Fresh(first, first.WorkingVolume)} as the second after {first.Code}")
     {
         Cure = BathCure.Mix, ToMix = ToMix(first, 1),
     };
 
     private static BathOutlook Open(SessionBath wanted) => new(
-        wanted.Item, null, IsFirst: true, Area.Zero, Area.Zero, Fits: false, Money.Zero, $"several baths of {wanted.Item} can be used",
-        $"name {wanted.Choices}")
+        wanted.Item, null, IsFirst: true, Area.Zero, Area.Zero, Fits: false, Money.Zero,
+        $"several baths of {wanted.Item} can be used", $"name {wanted.Choices}")
     {
         Choices = wanted.Choices,
     };
@@ -61,7 +65,8 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
             item, null, IsFirst: true, Area.Zero, Area.Zero, Fits: false, Money.Zero, $"no bath of {item} is in use",
             $"mix {volume} of {item}{(dilution is null ? "" : $" {dilution}")}")
         {
-            Cure = BathCure.Mix, ToMix = step.WorkingVolume is { } toMix ? Times(ToMix(item, dilution, toMix), Steps(process, item)) : [],
+            Cure = BathCure.Mix,
+            ToMix = step.WorkingVolume is { } toMix ? Times(ToMix(item, dilution, toMix), Steps(process, item)) : [],
         };
     }
 
@@ -74,7 +79,8 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
         if (word.Length == 0 && reading.IsUnknown)
         {
             var (unknown, step) = BathReading.Unknown(bath);
-            return new(bath.Item, bath, IsFirst: true, bath.WorkedWeighted, after, Fits: null, Money.Zero, unknown, step);
+            return new(bath.Item, bath, IsFirst: true, bath.WorkedWeighted, after, Fits: null,
+                Money.Zero, unknown, step);
         }
 
         var cure = word.Length == 0 ? BathCure.None : Cure(bath, load);
@@ -101,10 +107,13 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
     private IReadOnlyList<(string Item, Quantity Amount)> ToMix(Bath bath, int baths) =>
         Times(ToMix(bath.Item, bath.Dilution, bath.WorkingVolume), baths);
 
-    private static IReadOnlyList<(string Item, Quantity Amount)> Times(IEnumerable<(string Item, Quantity Amount)> mixes, int baths) =>
+    private static IReadOnlyList<(string Item, Quantity Amount)> Times(
+        IEnumerable<(string Item, Quantity Amount)> mixes, int baths) =>
         [.. mixes.Select(mix => (mix.Item, mix.Amount with { Base = mix.Amount.Base * baths }))];
 
-    /// <summary>What goes into a bath of a liquid, its other parts among it; none for a powder, which must be weighed out.</summary>
+    /// <summary>
+    /// What goes into a bath of a liquid, its other parts among it; none for a powder, which must be weighed out.
+    /// </summary>
     private IReadOnlyList<(string Item, Quantity Amount)> ToMix(string code, Dilution? dilution, Volume volume)
     {
         if (dilution is null || holdings.Item(code) is not { Unit: Unit.Millilitre } item)
@@ -113,7 +122,8 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
         return
         [
             (item.Code, Quantity.Of(first)),
-            .. OtherPart.Beside(item, dilution, first).Where(part => part.Item is not null).Select(part => (part.Item!, Quantity.Of(part.Measured))),
+            .. OtherPart.Beside(item, dilution, first).Where(part => part.Item is not null)
+                .Select(part => (part.Item!, Quantity.Of(part.Measured))),
         ];
     }
 
@@ -137,14 +147,17 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
         {
             BathCure.None => "",
             BathCure.Mix => $"discard {bath.Code} and mix {fresh}",
-            BathCure.Rotate => $"rotate the pair: discard {bath.Code}, move {second!.Code} up, and mix {fresh} as the new second bath",
+            BathCure.Rotate =>
+                $"rotate the pair: discard {bath.Code}, move {second!.Code} up, and mix {fresh} as the new second bath",
             BathCure.MixPair => (holdings.IsAtCeiling(second!)
                 ? $"the pair was rotated {second!.Rotations} of {Counted.Of(holdings.Settings.RotationCeiling, "time")}"
                 : $"{second!.Code} cannot be used either")
                 + $"; discard both baths and mix a fresh pair: mix {fresh}, twice",
-            _ => $"a fresh {(second is null ? "bath" : "pair")} of that size takes {bath.TotalCapacity!.Value.ToText(style)}: "
-                + $"split the session into {Share.UpTo(load.Hundredths, 1, bath.TotalCapacity.Value.Hundredths)}, or mix "
-                + $"{(second is null ? "a larger bath" : "a larger pair")}, {Fresh(bath, Larger(bath, load))}{(second is null ? "" : " each")}"
+            _ => $"a fresh {(second is null ? "bath" : "pair")} of that size takes "
+                + $"{bath.TotalCapacity!.Value.ToText(style)}: split the session into "
+                + $"{Share.UpTo(load.Hundredths, 1, bath.TotalCapacity.Value.Hundredths)}, or mix "
+                + $"{(second is null ? "a larger bath" : "a larger pair")}, {Fresh(bath, Larger(bath, load))}"
+                + $"{(second is null ? "" : " each")}"
                 + Other(bath, load),
         };
     }
@@ -157,27 +170,36 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
     {
         var style = holdings.Settings.Style;
         return holdings.Item(bath.Item)?.Unit == Unit.Millilitre
-            ? $"{volume.ToText(style)} of {bath.Item} {bath.Dilution} ({Quantity.Of(bath.Dilution.SourceIn(volume)).ToText(style)})"
+            ? $"{volume.ToText(style)} of {bath.Item} {bath.Dilution} ("
+                + $"{Quantity.Of(bath.Dilution.SourceIn(volume)).ToText(style)})"
             : $"{volume.ToText(style)} of {bath.Item}";
     }
 
     /// <summary>Another bath in use that takes part of the session.</summary>
     private string Other(Bath bath, Area load) => holdings.WorkingBaths
-        .Where(other => other.Material == bath.Material && other.Place != bath.Place && !holdings.IsSecond(other) && other.MixedOn <= day
+        .Where(other => other.Material == bath.Material && other.Place != bath.Place && !holdings.IsSecond(other)
+            && other.MixedOn <= day
             && other.Item.Equals(bath.Item, StringComparison.OrdinalIgnoreCase))
         .Select(other => new BathReading(other, day))
         .Where(reading => !reading.IsUnusable && reading.Remaining > Area.Zero)
-        .Select(reading => $"; or develop what {reading.Bath.Code} still takes, {reading.Remaining!.Value.ToText(holdings.Settings.Style)}, "
-            + "in a session of its own")
+        .Select(
+            reading =>
+                $"; or develop what {reading.Bath.Code} still takes, "
+                    + $"{reading.Remaining!.Value.ToText(holdings.Settings.Style)}, "
+                    + "in a session of its own")
         .FirstOrDefault() ?? "";
 
-    /// <summary>The second bath takes the film too, but its capacity is counted only once it stands first; its age counts at once.</summary>
+    /// <summary>
+    /// The second bath takes the film too, but its capacity is counted only once it stands first; its age counts at
+    /// once.
+    /// </summary>
     private BathOutlook Second(Bath bath)
     {
         var reading = new BathReading(bath, day);
         var word = reading.EndedBy is null ? "" : Trouble(reading, bath.WorkedWeighted);
         return new(
-            bath.Item, bath, IsFirst: false, bath.WorkedWeighted, bath.WorkedWeighted, word.Length == 0, Money.Zero, word,
+            bath.Item, bath, IsFirst: false, bath.WorkedWeighted, bath.WorkedWeighted, word.Length == 0,
+            Money.Zero, word,
             word.Length == 0 ? "" : $"discard {bath.Code} and mix {Fresh(bath, bath.WorkingVolume)} in its place")
         {
             Cure = word.Length == 0 ? BathCure.None : BathCure.Mix, ToMix = word.Length == 0 ? [] : ToMix(bath, 1),

@@ -18,7 +18,8 @@ public sealed record SessionSize(string Session, string Process, Volume Develope
     /// <summary>The last session of each process, among the last sessions of the ledger.</summary>
     public static IReadOnlyList<SessionSize> Of(ILedger ledger, Holdings holdings) =>
     [
-        .. ledger.Sessions(holdings.AsOf, null, SessionsRead).GroupBy(session => session.Process, StringComparer.OrdinalIgnoreCase)
+        .. ledger.Sessions(holdings.AsOf, null, SessionsRead).GroupBy(session => session.Process,
+            StringComparer.OrdinalIgnoreCase)
             .Select(sessions => sessions.First()).Select(last => new SessionSize(
                 last.Session, last.Process, last.Developer,
                 last.Lines.Aggregate(Area.Zero, (sum, line) => sum
@@ -28,13 +29,14 @@ public sealed record SessionSize(string Session, string Process, Volume Develope
 }
 
 /// <summary>
-/// For how many batches and sessions what can be used of a developer or fixer is enough: of a developer by what a batch takes, of a
-/// fixer by how many fresh baths it makes and what each of them can fix. Nothing is rounded up.
+/// For how many batches and sessions what can be used of a developer or fixer is enough: of a developer by what a batch
+/// takes, of a fixer by how many fresh baths it makes and what each of them can fix. Nothing is rounded up.
 /// </summary>
 /// <param name="Process">The process.</param>
 /// <param name="Baths">How many fresh baths it makes; null for what is used once.</param>
 /// <param name="Batches">How many batches; null where that is not known.</param>
-/// <param name="Sessions">How many sessions like the last one; null where none was held or nothing is known of it.</param>
+/// <param name="Sessions">How many sessions like the last one; null where none was held or nothing is known of
+/// it.</param>
 /// <param name="Like">The last session of the process.</param>
 public sealed record EnoughFor(string Process, long? Baths, long? Batches, long? Sessions, string? Like)
 {
@@ -43,13 +45,17 @@ public sealed record EnoughFor(string Process, long? Baths, long? Batches, long?
     /// <param name="usable">What can be used of it.</param>
     /// <param name="holdings">What the ledger holds.</param>
     /// <param name="sizes">The last sessions; none where only batches are asked for.</param>
-    public static IReadOnlyList<EnoughFor> Of(Item item, Quantity usable, Holdings holdings, IReadOnlyList<SessionSize> sizes) =>
+    public static IReadOnlyList<EnoughFor> Of(Item item, Quantity usable, Holdings holdings,
+        IReadOnlyList<SessionSize> sizes) =>
     [
         .. holdings.Processes.Select(process => Of(process, item, usable, Last(process, sizes))).OfType<EnoughFor>(),
     ];
 
-    /// <summary>The same in words: "2 batches of film, 1 session like S22"; empty where no process uses the item.</summary>
-    public static string Text(IReadOnlyList<EnoughFor> enough) => string.Join(" or ", enough.Select(one => one.ToString()));
+    /// <summary>
+    /// The same in words: "2 batches of film, 1 session like S22"; empty where no process uses the item.
+    /// </summary>
+    public static string Text(IReadOnlyList<EnoughFor> enough) =>
+        string.Join(" or ", enough.Select(one => one.ToString()));
 
     /// <inheritdoc/>
     public override string ToString() => string.Join(", ", new[]
@@ -67,20 +73,26 @@ public sealed record EnoughFor(string Process, long? Baths, long? Batches, long?
         if (process.Developer is { Use: StepUse.OneShot } developer && IsOf(developer, item))
             return Each(developer, item) is not { Base: > 0 } each || each.Unit != usable.Unit ? null : new(
                 process.Name, null, usable.Base / each.Base,
-                last is { Developer.Microlitres: > 0 } && usable.Unit == Unit.Millilitre ? usable.Base / last.Developer.Microlitres : null,
+                last is { Developer.Microlitres: > 0 } && usable.Unit == Unit.Millilitre
+                    ? usable.Base / last.Developer.Microlitres
+                    : null,
                 last?.Session);
         if (process.Reused.FirstOrDefault(step => step.Role == ItemRole.Fixer && IsOf(step, item))
-            is not { WorkingVolume: { } volume } step || Each(step, item) is not { Base: > 0 } concentrate || concentrate.Unit != usable.Unit)
+            is not { WorkingVolume: { } volume } step || Each(step, item) is not { Base: > 0 } concentrate
+                || concentrate.Unit != usable.Unit)
             return null;
         var baths = usable.Base / concentrate.Base;
         return new(
-            process.Name, baths, Times(item.Capacity?.Of(volume), last is { Batches: > 0 } ? last.Fixed.Hundredths / last.Batches : null, baths),
+            process.Name, baths, Times(item.Capacity?.Of(volume),
+                last is { Batches: > 0 } ? last.Fixed.Hundredths / last.Batches : null, baths),
             Times(item.Capacity?.Of(volume), last?.Fixed.Hundredths, baths), last?.Session);
     }
 
-    private static bool IsOf(ProcessStep step, Item item) => item.Code.Equals(step.Item, StringComparison.OrdinalIgnoreCase);
+    private static bool IsOf(ProcessStep step, Item item) =>
+        item.Code.Equals(step.Item, StringComparison.OrdinalIgnoreCase);
 
-    private static Quantity? Each(ProcessStep step, Item item) => (step with { UsualDilution = item.Dilution }).AmountEach;
+    private static Quantity? Each(ProcessStep step, Item item) =>
+        (step with { UsualDilution = item.Dilution }).AmountEach;
 
     /// <summary>So many baths of a capacity, each for as many whole areas as fit into it.</summary>
     private static long? Times(Area? capacity, long? area, long baths) =>

@@ -8,12 +8,15 @@ namespace Ledger.Core.Planning;
 /// <summary>Sheets that have left their boxes: in holders, or in boxes of exposed sheets.</summary>
 public static class KnownSheets
 {
-    /// <summary>The exposed sheets that wait for their development, by film and group, the first loaded first.</summary>
+    /// <summary>
+    /// The exposed sheets that wait for their development, by film and group, the first loaded first.
+    /// </summary>
     /// <param name="holdings">What the ledger holds.</param>
     /// <param name="film">Of this film only; null for all.</param>
     /// <param name="group">Of this group only; null for all.</param>
     /// <param name="until">Exposed up to this day only; null for all.</param>
-    public static IEnumerable<Sheet> Exposed(Holdings holdings, string? film = null, string? group = null, LocalDate? until = null) =>
+    public static IEnumerable<Sheet> Exposed(Holdings holdings, string? film = null, string? group = null,
+        LocalDate? until = null) =>
         holdings.Film.Sheets
             .Where(sheet => sheet.Exposure is { } exposure
                 && (film is null || sheet.Item.Equals(film.Trim(), StringComparison.OrdinalIgnoreCase))
@@ -24,8 +27,8 @@ public static class KnownSheets
             .ThenBy(sheet => sheet.Id.Value);
 
     /// <summary>
-    /// A request for such sheets: a line for each film and group that names them by their numbers, so that the sheets of a holder or a subject
-    /// can be spread over the batches.
+    /// A request for such sheets: a line for each film and group that names them by their numbers, so that the sheets
+    /// of a holder or a subject can be spread over the batches.
     /// </summary>
     public static IReadOnlyList<RequestedSheets> Request(IEnumerable<Sheet> sheets) =>
     [
@@ -33,11 +36,15 @@ public static class KnownSheets
             .GroupBy(sheet => (Film: sheet.Item, Group: sheet.Exposure?.Group ?? ""))
             .Select(lines => new RequestedSheets
             {
-                Film = lines.Key.Film, Count = lines.Count(), Group = lines.Key.Group, From = string.Join(", ", lines.Select(sheet => sheet.Id)),
+                Film = lines.Key.Film, Count = lines.Count(), Group = lines.Key.Group,
+                From = string.Join(", ", lines.Select(sheet => sheet.Id)),
             }),
     ];
 
-    /// <summary>The sheets that stand in what is named, such as "E07-1, #12" or "fen80 N"; a name that is not known stands for none.</summary>
+    /// <summary>
+    /// The sheets that stand in what is named, such as "E07-1, #12" or "fen80 N"; a name that is not known stands for
+    /// none.
+    /// </summary>
     public static IReadOnlyList<Sheet> Find(string from, FilmRegister register) =>
         [.. Names(from).SelectMany(name => Named(name, register) ?? []).Distinct()];
 
@@ -49,16 +56,20 @@ public static class KnownSheets
             return [];
         var sheets = Names(from).SelectMany(name => Named(name, holdings.Film) ?? throw new RefusedException(
                 RefusalKind.Unknown,
-                $"there is no sheet, holder side or box of exposed sheets \"{name}\" any more; `show holders` lists them")).Distinct()
+                $"there is no sheet, holder side or box of exposed sheets \"{name}\" any more; `show holders` lists "
+                    + "them")).Distinct()
             .Where(sheet => sheet.Item.Equals(film.Code, StringComparison.OrdinalIgnoreCase)).Take(line.Count).ToList();
         return sheets.Count == line.Count ? sheets : throw new RefusedException(
-            RefusalKind.MoreThanHeld, $"{line.Count} of {film.Code} are wanted from {from}, and {film.Of(sheets.Count)} wait there; ask for at most those");
+            RefusalKind.MoreThanHeld,
+            $"{line.Count} of {film.Code} are wanted from {from}, and {film.Of(sheets.Count)} wait there; ask for at "
+                + "most those");
     }
 
     /// <summary>The holder that a sheet came out of, or is in.</summary>
     internal static string HolderOf(Sheet sheet, FilmRegister register) => register.Side(sheet.Side)?.Holder ?? "";
 
-    private static string[] Names(string from) => from.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+    private static string[] Names(string from) =>
+        from.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 
     private static IEnumerable<Sheet>? Named(string name, FilmRegister register)
     {

@@ -14,7 +14,8 @@ namespace Ledger.Core.Planning;
 /// <param name="Supplies">The supplies.</param>
 /// <param name="Sheets">The sheets it is shared by.</param>
 /// <param name="IsComplete">Whether everything has a price; otherwise it costs more than this.</param>
-public sealed record PlanCost(Money Film, Money Developer, Money OtherChemistry, Money Baths, Money Supplies, int Sheets, bool IsComplete)
+public sealed record PlanCost(Money Film, Money Developer, Money OtherChemistry, Money Baths,
+    Money Supplies, int Sheets, bool IsComplete)
 {
     /// <summary>What of it is short, at what the last delivery cost.</summary>
     public Money ShortCost { get; init; }
@@ -22,13 +23,17 @@ public sealed record PlanCost(Money Film, Money Developer, Money OtherChemistry,
     /// <summary>The items that are short and are counted at the price of the day of their last delivery.</summary>
     public IReadOnlyList<(string Item, LocalDate Bought)> AtLastPrice { get; init; } = [];
 
-    /// <summary>The items of which something has no price: what is short and was never bought, or what came without a price.</summary>
+    /// <summary>
+    /// The items of which something has no price: what is short and was never bought, or what came without a price.
+    /// </summary>
     public IReadOnlyList<string> Unpriced { get; init; } = [];
 
     /// <summary>All of it.</summary>
     public Money Total => Film + Developer + OtherChemistry + Baths + Supplies;
 
-    /// <summary>The same for one sheet; null where something has no price: a part of the cost is not divided by all sheets.</summary>
+    /// <summary>
+    /// The same for one sheet; null where something has no price: a part of the cost is not divided by all sheets.
+    /// </summary>
     public Money? PerSheet => IsComplete ? Total.Per(Sheets) : null;
 
     /// <summary>What is said of prices that are of an earlier day, or unknown; empty when all is known.</summary>
@@ -51,8 +56,10 @@ public sealed record PlanCost(Money Film, Money Developer, Money OtherChemistry,
     internal static PlanCost Of(
         SessionPlanDraft draft, IReadOnlyList<PlannedUse> uses, IEnumerable<BathOutlook> baths, ICostRecords? prices)
     {
-        var sheets = draft.Batches.SelectMany(batch => batch.Sheets).Select(sheet => sheet.Known).OfType<Sheet>().ToList();
-        var shortUses = uses.Where(use => !use.IsEnough).Select(use => (Use: use, Last: LastPrice(use.Item.Code, prices, draft.Day))).ToList();
+        var sheets = draft.Batches.SelectMany(batch => batch.Sheets).Select(sheet => sheet.Known)
+            .OfType<Sheet>().ToList();
+        var shortUses = uses.Where(use => !use.IsEnough)
+            .Select(use => (Use: use, Last: LastPrice(use.Item.Code, prices, draft.Day))).ToList();
         var missing = shortUses.Where(one => one.Last is not null).ToDictionary(
             one => one.Use.Item.Code, one => one.Last!.Cost.PartOf(one.Use.Missing.Base, one.Last.Quantity.Base));
         Money Sum(Func<Item, bool> which) => new(uses.Where(use => which(use.Item))
@@ -75,7 +82,8 @@ public sealed record PlanCost(Money Film, Money Developer, Money OtherChemistry,
             unpriced.Count == 0)
         {
             ShortCost = new(missing.Values.Sum(cost => cost.Millionths)),
-            AtLastPrice = [.. shortUses.Where(one => one.Last is not null).Select(one => (one.Use.Item.Code, one.Last!.Date))],
+            AtLastPrice = [.. shortUses.Where(one => one.Last is not null)
+                .Select(one => (one.Use.Item.Code, one.Last!.Date))],
             Unpriced = [.. unpriced.Distinct(StringComparer.OrdinalIgnoreCase)],
         };
     }

@@ -11,8 +11,9 @@ namespace Ledger.Core.Planning;
 public sealed record PlannedDemand(string Item, LocalDate On, Quantity Quantity, string Plan)
 {
     /// <summary>
-    /// What all open plans will use, by day. A trip takes film only, even where it names the process that will develop it: that session is
-    /// planned on its own. A plan whose day is past still counts, on its own day, until it is done or given up.
+    /// What all open plans will use, by day. A trip takes film only, even where it names the process that will develop
+    /// it: that session is planned on its own. A plan whose day is past still counts, on its own day, until it is done
+    /// or given up.
     /// </summary>
     public static IReadOnlyList<PlannedDemand> Of(Holdings holdings) =>
         [.. holdings.Plans.SelectMany(plan => plan.IsTrip ? Trip(plan, holdings) : Session(plan, holdings))];
@@ -24,13 +25,16 @@ public sealed record PlannedDemand(string Item, LocalDate On, Quantity Quantity,
             item => item.Key, item => item.Aggregate(holdings.Item(item.Key)!.Of(0), (sum, one) => sum + one.Quantity),
             StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>The film alone; sheets that are in holders or boxes of exposed sheets have left their box already.</summary>
+    /// <summary>
+    /// The film alone; sheets that are in holders or boxes of exposed sheets have left their box already.
+    /// </summary>
     private static IEnumerable<PlannedDemand> Trip(Sessions.OpenPlan plan, Holdings holdings) => plan.Request.Sheets
         .Where(line => line.From is not { Length: > 0 })
         .GroupBy(line => line.Film, StringComparer.OrdinalIgnoreCase)
         .Where(lines => holdings.Item(lines.Key) is not null)
         .Select(lines => new PlannedDemand(
-            holdings.Item(lines.Key)!.Code, plan.On, holdings.Item(lines.Key)!.Of(lines.Sum(line => (long)line.Count)), plan.Name));
+            holdings.Item(lines.Key)!.Code, plan.On, holdings.Item(lines.Key)!.Of(lines.Sum(line => (long)line.Count)),
+            plan.Name));
 
     private static IEnumerable<PlannedDemand> Session(Sessions.OpenPlan plan, Holdings holdings) =>
         SessionPlanning.Of(plan.Request, holdings, plan.On) is Planned planned

@@ -5,14 +5,15 @@ using Ledger.Core.Sessions;
 namespace Ledger.Core.Planning;
 
 /// <summary>
-/// The developer that a plan measures out, for lines that the user wrote in place of the plan's: a reject or a keeper has a line of its own
-/// and still went through the tray with its batch.
+/// The developer that a plan measures out, for lines that the user wrote in place of the plan's: a reject or a keeper
+/// has a line of its own and still went through the tray with its batch.
 /// </summary>
 public static class PlannedDeveloper
 {
     /// <summary>
-    /// The lines with the plan's amounts: of each film and group the sheets fill the plan's batches in order, and the line that begins a batch
-    /// takes its developer. Lines that say an amount, or a film and group that the plan does not know, stay as they are, all of them.
+    /// The lines with the plan's amounts: of each film and group the sheets fill the plan's batches in order, and the
+    /// line that begins a batch takes its developer. Lines that say an amount, or a film and group that the plan does
+    /// not know, stay as they are, all of them.
     /// </summary>
     /// <param name="lines">What was developed.</param>
     /// <param name="plan">The plan that was carried out.</param>
@@ -20,21 +21,29 @@ public static class PlannedDeveloper
     {
         ArgumentNullException.ThrowIfNull(lines);
         ArgumentNullException.ThrowIfNull(plan);
-        var batches = plan.Batches.ToLookup(batch => Key(batch.Film.Code, batch.Group), StringComparer.OrdinalIgnoreCase);
-        if (lines.Any(line => line.Developer is not null || line.DeveloperWeight is not null || !batches.Contains(Key(line.Item, line.Group))))
+        var batches = plan.Batches.ToLookup(batch => Key(batch.Film.Code, batch.Group),
+            StringComparer.OrdinalIgnoreCase);
+        if (lines.Any(line => line.Developer is not null || line.DeveloperWeight is not null
+            || !batches.Contains(Key(line.Item, line.Group))))
             return lines;
-        var trays = batches.ToDictionary(group => group.Key, group => new Trays([.. group]), StringComparer.OrdinalIgnoreCase);
-        return [.. lines.Select(line => line.Fate == Fate.Dummy ? line : Measured(line, trays[Key(line.Item, line.Group)].Take(line.Sheets)))];
+        var trays = batches.ToDictionary(group => group.Key, group => new Trays([.. group]),
+            StringComparer.OrdinalIgnoreCase);
+        return [
+            .. lines.Select(line => line.Fate == Fate.Dummy
+                ? line
+                : Measured(line, trays[Key(line.Item, line.Group)].Take(line.Sheets)))];
     }
 
-    private static SessionLine Measured(SessionLine line, List<BatchDeveloper> batches) => batches.Count == 0 ? line : line with
-    {
-        Developer = batches.Aggregate(default(Volume), (sum, batch) => sum + batch.Measured),
-        OtherParts =
-        [
-            .. batches[0].OtherParts.Select((_, part) => batches.Aggregate(default(Volume), (sum, batch) => sum + batch.OtherParts[part].Measured)),
-        ],
-    };
+    private static SessionLine Measured(SessionLine line, List<BatchDeveloper> batches) =>
+        batches.Count == 0 ? line : line with
+        {
+            Developer = batches.Aggregate(default(Volume), (sum, batch) => sum + batch.Measured),
+            OtherParts =
+            [
+                .. batches[0].OtherParts.Select((_, part) => batches.Aggregate(default(Volume),
+                    (sum, batch) => sum + batch.OtherParts[part].Measured)),
+            ],
+        };
 
     private static string Key(string film, string group) => $"{film.Trim()}\n{group.Trim()}";
 

@@ -5,7 +5,8 @@ namespace Ledger.Core.Planning;
 
 /// <summary>A tray in its place in the order: what goes into it, for how long, how warm.</summary>
 /// <param name="Number">Its place in the order, counting from 1.</param>
-/// <param name="Name">What the step is called: presoak, developer, stop, fixer 1, fixer 2, wash aid, wash, final rinse, wetting agent.</param>
+/// <param name="Name">What the step is called: presoak, developer, stop, fixer 1, fixer 2, wash aid, wash, final rinse,
+/// wetting agent.</param>
 /// <param name="Role">What the step does.</param>
 /// <param name="Parts">What is poured in: "25 ml syrup", "1225 ml water", "bath F4".</param>
 public sealed record PlannedTray(int Number, string Name, ItemRole Role, IReadOnlyList<TrayPart> Parts)

@@ -9,7 +9,8 @@ namespace Ledger.Core.Planning;
 /// <param name="Usable">What there is of it that is still good on the day.</param>
 /// <param name="Expired">What there is of it that is not.</param>
 /// <param name="Draws">The containers it is drawn from, first expired first out.</param>
-public sealed record PlannedUse(Item Item, Quantity Needed, Quantity Usable, Quantity Expired, IReadOnlyList<Draw> Draws)
+public sealed record PlannedUse(Item Item, Quantity Needed, Quantity Usable, Quantity Expired,
+    IReadOnlyList<Draw> Draws)
 {
     /// <summary>The containers that are under suspicion, and so not used.</summary>
     public IReadOnlyList<Container> Suspect { get; init; } = [];
@@ -25,9 +26,12 @@ public sealed record PlannedUse(Item Item, Quantity Needed, Quantity Usable, Qua
 
     /// <summary>Each container once, with all that is drawn from it.</summary>
     public IEnumerable<(Container From, Quantity Quantity)> Sources => Draws.GroupBy(draw => draw.From.Code)
-        .Select(draws => (draws.First().From, draws.Select(draw => draw.Quantity).Aggregate((sum, more) => sum + more)));
+        .Select(
+            draws => (draws.First().From, draws.Select(draw => draw.Quantity).Aggregate((sum, more) => sum + more)));
 
-    /// <summary>The same as people read it, the lot named: "fen80/4 8 sheets (emulsion 4711, good until 2026-06-01)".</summary>
+    /// <summary>
+    /// The same as people read it, the lot named: "fen80/4 8 sheets (emulsion 4711, good until 2026-06-01)".
+    /// </summary>
     public IEnumerable<string> SourceTexts(MeasureStyle style) => Sources.Select(source =>
     {
         var lot = new[]
@@ -44,7 +48,8 @@ public sealed record PlannedUse(Item Item, Quantity Needed, Quantity Usable, Qua
     /// <param name="portions">What is drawn, one portion after the other: each batch's film, for instance.</param>
     /// <param name="containers">The item's containers.</param>
     /// <param name="day">The day on which they must still be good.</param>
-    public static PlannedUse Of(Item item, IEnumerable<Quantity> portions, IEnumerable<Container> containers, LocalDate day)
+    public static PlannedUse Of(Item item, IEnumerable<Quantity> portions, IEnumerable<Container> containers,
+        LocalDate day)
     {
         var all = containers.Where(container => container.Lot.ReceivedOn <= day).ToList();
         var suspect = all.Where(container => container.Suspicion is not null).ToList();
@@ -55,11 +60,13 @@ public sealed record PlannedUse(Item Item, Quantity Needed, Quantity Usable, Qua
         foreach (var portion in portions)
         {
             needed += portion;
-            var taken = Draw.AsGiven(left.Select(container => container with { Held = container.Drawable(item.DeadVolume) }), portion, out _)
+            var taken = Draw.AsGiven(
+                left.Select(container => container with { Held = container.Drawable(item.DeadVolume) }), portion, out _)
                 .Select(draw => Whole(draw, left)).ToList();
             draws.AddRange(taken);
-            left = [.. left.Select(container => taken.FirstOrDefault(draw => draw.From.Place == container.Place) is { } draw
-                ? container.Less(draw.Quantity, draw.Cost) : container)];
+            left = [
+                .. left.Select(container => taken.FirstOrDefault(draw => draw.From.Place == container.Place) is { } draw
+                    ? container.Less(draw.Quantity, draw.Cost) : container)];
         }
 
         var available = item.Of(good.Sum(container => container.Drawable(item.DeadVolume).Base));
@@ -75,7 +82,8 @@ public sealed record PlannedUse(Item Item, Quantity Needed, Quantity Usable, Qua
     }
 
     /// <summary>What is still good, in the order in which it should be used up.</summary>
-    private static IEnumerable<Container> FirstExpiredFirst(IEnumerable<Container> containers, Item item, LocalDate day) => Draw.Reach(containers)
+    private static IEnumerable<Container> FirstExpiredFirst(IEnumerable<Container> containers,
+        Item item, LocalDate day) => Draw.Reach(containers)
         .Select(container => (Container: container, GoodUntil: container.GoodUntil(item.Keeping)))
         .Where(known => known.GoodUntil is not { } good || !good.IsPast(day))
         .OrderBy(known => known.GoodUntil?.Date ?? LocalDate.MaxIsoValue)

@@ -5,8 +5,8 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Planning;
 
 /// <summary>
-/// Gathers what must be at hand: what the session uses up, in the order in which its posting draws it, and the concentrate of the baths
-/// that are to be mixed first.
+/// Gathers what must be at hand: what the session uses up, in the order in which its posting draws it, and the
+/// concentrate of the baths that are to be mixed first.
 /// </summary>
 internal sealed class PlannedUses(SessionPlanDraft draft)
 {
@@ -32,12 +32,15 @@ internal sealed class PlannedUses(SessionPlanDraft draft)
         [
             .. _portions.GroupBy(portion => portion.Item.Code, StringComparer.OrdinalIgnoreCase)
                 .Select(group => PlannedUse.Of(
-                    group.First().Item, group.Select(portion => portion.Portion), draft.Holdings.ContainersOf(group.Key), draft.Day))
+                    group.First().Item, group.Select(portion => portion.Portion),
+                    draft.Holdings.ContainersOf(group.Key), draft.Day))
                 .OrderBy(use => use.Item.Kind),
         ];
     }
 
-    /// <summary>What the baths of an item take that are to be mixed. Of a fresh pair the first one's figure is for both.</summary>
+    /// <summary>
+    /// What the baths of an item take that are to be mixed. Of a fresh pair the first one's figure is for both.
+    /// </summary>
     private static IEnumerable<(string Item, Quantity Amount)> ToMix(IReadOnlyList<BathOutlook> baths) =>
         baths.FirstOrDefault(bath => bath.Cure == BathCure.MixPair)?.ToMix ?? baths.SelectMany(bath => bath.ToMix);
 
@@ -46,8 +49,10 @@ internal sealed class PlannedUses(SessionPlanDraft draft)
         if (draft.Process.Developer is not { Use: StepUse.OneShot })
             return;
         foreach (var developer in draft.Batches.Select(batch => batch.Developer).OfType<BatchDeveloper>().Take(1))
-            Add(developer.Item, new(draft.Batches.Sum(batch => batch.Developer?.Measured.Microlitres ?? 0), Unit.Millilitre));
-        foreach (var part in draft.Batches.SelectMany(batch => batch.Developer?.OtherParts ?? []).Where(part => part.Item is not null)
+            Add(developer.Item,
+                new(draft.Batches.Sum(batch => batch.Developer?.Measured.Microlitres ?? 0), Unit.Millilitre));
+        foreach (var part in draft.Batches.SelectMany(batch => batch.Developer?.OtherParts ?? [])
+            .Where(part => part.Item is not null)
             .GroupBy(part => part.Item!))
             Add(draft.Item(part.Key), new(part.Sum(one => one.Measured.Microlitres), Unit.Millilitre));
     }

@@ -4,7 +4,9 @@ using Ledger.Core.Sessions;
 
 namespace Ledger.Core.Planning;
 
-/// <summary>The lines that a batch has in the journal: the known sheets by number, the counted ones, and the dummy.</summary>
+/// <summary>
+/// The lines that a batch has in the journal: the known sheets by number, the counted ones, and the dummy.
+/// </summary>
 internal static class SessionLines
 {
     public static IEnumerable<SessionLine> Of(PlannedBatch batch)
@@ -16,8 +18,8 @@ internal static class SessionLines
         if (known.Count > 0)
             yield return line with
             {
-                Sheets = known.Count, From = string.Join(", ", known.Select(sheet => sheet.Id)), Developer = batch.Developer?.Measured,
-                OtherParts = others,
+                Sheets = known.Count, From = string.Join(", ", known.Select(sheet => sheet.Id)),
+                Developer = batch.Developer?.Measured, OtherParts = others,
             };
         if (counted > 0)
             yield return known.Count > 0 ? line with { Sheets = counted }

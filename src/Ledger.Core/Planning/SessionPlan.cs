@@ -6,7 +6,9 @@ using Ledger.Core.Sessions;
 
 namespace Ledger.Core.Planning;
 
-/// <summary>A session before it is held: what goes where and when, whether there is enough of everything, and what it will cost.</summary>
+/// <summary>
+/// A session before it is held: what goes where and when, whether there is enough of everything, and what it will cost.
+/// </summary>
 public sealed record SessionPlan
 {
     /// <summary>What was asked for.</summary>
@@ -25,7 +27,8 @@ public sealed record SessionPlan
     public required IReadOnlyList<PlannedTray> Trays { get; init; }
 
     /// <summary>
-    /// Everything that must be at hand, and the containers it is drawn from; what goes into baths that are to be mixed first is among it.
+    /// Everything that must be at hand, and the containers it is drawn from; what goes into baths that are to be mixed
+    /// first is among it.
     /// </summary>
     public required IReadOnlyList<PlannedUse> Uses { get; init; }
 
@@ -41,13 +44,17 @@ public sealed record SessionPlan
     /// <summary>What it will cost at the prices of today's lots.</summary>
     public required PlanCost Cost { get; init; }
 
-    /// <summary>What the user should think of: short times, thin developer, shallow trays, sheets that could not be spread.</summary>
+    /// <summary>
+    /// What the user should think of: short times, thin developer, shallow trays, sheets that could not be spread.
+    /// </summary>
     public required IReadOnlyList<string> Advice { get; init; }
 
     /// <summary>The usual cautions, and those of the chemicals in use.</summary>
     public required IReadOnlyList<string> Cautions { get; init; }
 
-    /// <summary>Whether there is enough of everything that is usable, and as far as that can be said capacity left in the baths.</summary>
+    /// <summary>
+    /// Whether there is enough of everything that is usable, and as far as that can be said capacity left in the baths.
+    /// </summary>
     public bool CanRun => Shortages.Count == 0 && Baths.All(bath => bath.Fits != false);
 
     /// <summary>Whether there are parts of solutions that no item stands for.</summary>
@@ -63,8 +70,8 @@ public sealed record SessionPlan
     public Area Area => Batches.Aggregate(Area.Zero, (sum, batch) => sum + batch.Area);
 
     /// <summary>
-    /// The session as the plan promises it: one line for each batch, every container in the order in which it was suggested. The user changes
-    /// what differed before it is posted.
+    /// The session as the plan promises it: one line for each batch, every container in the order in which it was
+    /// suggested. The user changes what differed before it is posted.
     /// </summary>
     /// <param name="key">The entry's key.</param>
     /// <param name="session">The session's name.</param>
@@ -75,7 +82,8 @@ public sealed record SessionPlan
         Date = date,
         Session = session,
         Process = Process.Name,
-        Bath = SessionBaths.Typed(Baths.Where(bath => bath.IsFirst).Select(bath => bath.Bath).OfType<Bath>()) is { Length: > 0 } baths ? baths : null,
+        Bath = SessionBaths.Typed(Baths.Where(bath => bath.IsFirst).Select(bath => bath.Bath)
+            .OfType<Bath>()) is { Length: > 0 } baths ? baths : null,
         DrawFirst = [.. UsedUp.SelectMany(use => use.Draws).Select(draw => draw.From.Code).Distinct()],
         Lines = [.. Batches.SelectMany(SessionLines.Of)],
     };

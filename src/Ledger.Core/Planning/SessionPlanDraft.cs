@@ -16,7 +16,8 @@ internal sealed class SessionPlanDraft
     {
         (Request, Holdings, Day) = (request, holdings, day);
         Process = holdings.Process(request.Process)?.Knowing(Item)
-            ?? throw RefusedException.Unknown($"process \"{request.Process}\"", holdings.Processes.Select(known => known.Name));
+            ?? throw RefusedException.Unknown($"process \"{request.Process}\"",
+                holdings.Processes.Select(known => known.Name));
         Sheets = [.. request.Sheets.SelectMany(Resolve)];
         if (Sheets.Count == 0)
             throw new RefusedException(RefusalKind.NotAccepted, "a plan needs at least one line of sheets");
@@ -45,33 +46,43 @@ internal sealed class SessionPlanDraft
     public IReadOnlyList<string> UnknownParts =>
     [
         .. Process.Steps.Where(step => step is { Use: StepUse.OneShot, Item: not null })
-            .Select(step => OtherPart.Unknown(Item(step.Item!), step.Dilution ?? Item(step.Item!).Dilution)).OfType<string>(),
+            .Select(step => OtherPart.Unknown(Item(step.Item!), step.Dilution ?? Item(step.Item!).Dilution))
+            .OfType<string>(),
     ];
 
     /// <summary>What lies in the trays together, batch by batch.</summary>
-    public IReadOnlyList<TrayLoad> Loads => [.. Batches.Select(batch => new TrayLoad(batch.Film.Format, batch.Sheets.Count))];
+    public IReadOnlyList<TrayLoad> Loads =>
+        [.. Batches.Select(batch => new TrayLoad(batch.Film.Format, batch.Sheets.Count))];
 
-    /// <summary>The area that passes through the baths, dummies among it, rounded as the session's lines are; weighted for a fixer.</summary>
+    /// <summary>
+    /// The area that passes through the baths, dummies among it, rounded as the session's lines are; weighted for a
+    /// fixer.
+    /// </summary>
     public Area Through(bool weighted) => Batches.Aggregate(
         Area.Zero, (sum, batch) => SessionLines.Of(batch).Select(line => batch.Film.AreaOf(line.Sheets)).Aggregate(
             sum, (total, area) => total + (weighted ? area.Weighted(batch.Film.FixerFactorThousandths) : area)));
 
-    public Item Item(string code) => Holdings.Item(code) ?? throw RefusedException.Unknown($"item \"{code}\"", Holdings.ItemCodes);
+    public Item Item(string code) =>
+        Holdings.Item(code) ?? throw RefusedException.Unknown($"item \"{code}\"", Holdings.ItemCodes);
 
     private IEnumerable<SheetsToDevelop> Resolve(RequestedSheets line)
     {
         var film = Item(line.Film);
         if (film.Format is null)
-            throw new RefusedException(RefusalKind.NotAccepted, $"{film.Code} is a {film.Kind.Name()} and cannot be developed; name a film");
+            throw new RefusedException(RefusalKind.NotAccepted,
+                $"{film.Code} is a {film.Kind.Name()} and cannot be developed; name a film");
         if (line.Count is < 1 or > MostSheets)
             throw new RefusedException(
-                RefusalKind.NotAccepted, $"the {film.Unit.Plural()} of {film.Code} must be from 1 to {MostSheets}, not {line.Count}");
+                RefusalKind.NotAccepted,
+                $"the {film.Unit.Plural()} of {film.Code} must be from 1 to {MostSheets}, not {line.Count}");
         if (film.IsPaper)
             throw new RefusedException(RefusalKind.WrongMaterial,
-                $"{film.Code} is paper; it never goes through the baths of a film session; record it as a print session");
+                $"{film.Code} is paper; it never goes through the baths of a film session; record it as a print "
+                    + "session");
         var known = KnownSheets.Of(line, film, Holdings);
         if (known.FirstOrDefault(sheet => !_known.Add(sheet.Id)) is { } twice)
-            throw new RefusedException(RefusalKind.NotAccepted, $"sheet {twice.Id} from {twice.SideCode} is named twice; name it once");
+            throw new RefusedException(RefusalKind.NotAccepted,
+                $"sheet {twice.Id} from {twice.SideCode} is named twice; name it once");
         return known.Count == 0 ? [new(film, line.Group, line.Count, line.Subject, line.Holder) { Batch = line.Batch }]
             : known.Select(sheet => Known(line, film, sheet));
     }
@@ -90,6 +101,8 @@ internal sealed class SessionPlanDraft
     private PlannedBatch Measured(PlannedBatch batch) => Process.Developer is not { } step ? batch : batch with
     {
         Minutes = Request.Times.Of(batch.Group, step.Minutes),
-        Developer = step.Item is { } code ? BatchDeveloper.Of(step, Item(code), batch.Film, batch.Sheets.Count, Practice.Graduate) : null,
+        Developer = step.Item is { } code
+            ? BatchDeveloper.Of(step, Item(code), batch.Film, batch.Sheets.Count, Practice.Graduate)
+            : null,
     };
 }

@@ -4,14 +4,17 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Planning;
 
-/// <summary>Plans a session from what is asked for and what is on the shelf. Pure: the same facts give the same plan.</summary>
+/// <summary>
+/// Plans a session from what is asked for and what is on the shelf. Pure: the same facts give the same plan.
+/// </summary>
 public static class SessionPlanning
 {
     /// <summary>Plans a session.</summary>
     /// <param name="request">What is to be developed.</param>
     /// <param name="holdings">What the ledger holds.</param>
     /// <param name="day">The day of the session: what has expired by then does not count.</param>
-    /// <param name="prices">What deliveries cost, by which what is short is priced; null to leave it without a price.</param>
+    /// <param name="prices">What deliveries cost, by which what is short is priced; null to leave it without a
+    /// price.</param>
     public static PlanDecision Of(PlanRequest request, Holdings holdings, LocalDate day, ICostRecords? prices = null)
     {
         try
@@ -34,7 +37,8 @@ public static class SessionPlanning
     private static SessionPlan Plan(SessionPlanDraft draft, ICostRecords? prices)
     {
         var baths = new BathOutlooks(draft.Holdings, draft.Day)
-            .Of(draft.Process, draft.Request.Bath, draft.Through(weighted: false), draft.Through(weighted: true)).ToList();
+            .Of(draft.Process, draft.Request.Bath, draft.Through(weighted: false),
+                draft.Through(weighted: true)).ToList();
         var planned = new PlannedUses(draft);
         var (uses, used) = (planned.Of(baths), planned.OfSession());
         return new()

@@ -18,10 +18,13 @@ internal sealed class Shortages(SessionPlanDraft draft)
         cures.Add(Order(use));
         if (use.Suspect.Count > 0)
             cures.Add(
-                $"{string.Join(", ", use.Suspect.Select(container => container.Code))} {(use.Suspect.Count == 1 ? "is" : "are")} under suspicion "
+                $"{string.Join(", ", use.Suspect.Select(container => container.Code))} "
+                    + $"{(use.Suspect.Count == 1 ? "is" : "are")} under suspicion "
                 + "and not used until cleared");
         if (!use.Expired.IsZero)
-            cures.Add($"{use.Expired.ToText(draft.Style)} more {(use.Expired.Base == 1 ? "is" : "are")} expired, for tests only");
+            cures.Add(
+                $"{use.Expired.ToText(draft.Style)} more {(use.Expired.Base == 1 ? "is" : "are")} expired, for tests "
+                    + "only");
         return string.Join("; ", cures);
     }
 
@@ -40,13 +43,17 @@ internal sealed class Shortages(SessionPlanDraft draft)
         }
 
         var sheets = draft.Batches.Take(batches).Sum(batch => batch.Sheets.Count);
-        return batches == 0 ? null : $"it is enough for {(batches == 1 ? "the first batch" : $"the first {batches} batches")} ({Counted.Of(sheets, "sheet")})";
+        return batches == 0
+            ? null
+            : $"it is enough for {(batches == 1 ? "the first batch" : $"the first {batches} batches")} ("
+                + $"{Counted.Of(sheets, "sheet")})";
     }
 
     /// <summary>What a batch takes of a developer, or of a part of it.</summary>
     private static long Of(Item item, PlannedBatch batch) => batch.Developer is not { } developer ? 0
         : item.Code == developer.Item.Code ? developer.Measured.Microlitres
-        : developer.OtherParts.Where(part => item.Code.Equals(part.Item, StringComparison.OrdinalIgnoreCase)).Sum(part => part.Measured.Microlitres);
+        : developer.OtherParts.Where(part => item.Code.Equals(part.Item, StringComparison.OrdinalIgnoreCase))
+            .Sum(part => part.Measured.Microlitres);
 
     private string Order(PlannedUse use)
     {

@@ -1,9 +1,9 @@
 namespace Ledger.Core.Reordering;
 
 /// <summary>
-/// Croston's method for use with gaps: the amount and the interval between uses are smoothed each on its own, and only when something is
-/// used. Croston (1972), Forecasting and stock control for intermittent demands, Operational Research Quarterly 23(3), 289-303.
-/// Start: the first amount, and its position counted from 1, are the first levels.
+/// Croston's method for use with gaps: the amount and the interval between uses are smoothed each on its own, and only
+/// when something is used. Croston (1972), Forecasting and stock control for intermittent demands, Operational Research
+/// Quarterly 23(3), 289-303. Start: the first amount, and its position counted from 1, are the first levels.
 /// </summary>
 /// <param name="alpha">The share of a surprise that is believed, the same for amounts and intervals.</param>
 public sealed class Croston(double alpha = Croston.Alpha)
@@ -24,8 +24,8 @@ public sealed class Croston(double alpha = Croston.Alpha)
     public double Forecast => _hasStarted ? Size / Interval : 0;
 
     /// <summary>
-    /// The forecast without Croston's upward bias: times 1 - alpha/2. Syntetos and Boylan (2005), The accuracy of intermittent demand
-    /// estimates, International Journal of Forecasting 21(2), 303-314.
+    /// The forecast without Croston's upward bias: times 1 - alpha/2. Syntetos and Boylan (2005), The accuracy of
+    /// intermittent demand estimates, International Journal of Forecasting 21(2), 303-314.
     /// </summary>
     public double Corrected => (1 - alpha / 2) * Forecast;
 

@@ -17,10 +17,11 @@ public enum DemandPattern
 }
 
 /// <summary>
-/// Tells the patterns apart by the cut-offs of Syntetos, Boylan and Croston (2005), On the categorization of demand patterns, Journal of
-/// the Operational Research Society 56, 495-503: an average interval of 1.32 periods and a squared coefficient of variation of 0.49. The
-/// average interval is all periods ÷ periods with use; the variation is that of the amounts used, zeros left out, over n. Both are
-/// compared in whole numbers, so that a value on the cut-off falls on the upper side exactly.
+/// Tells the patterns apart by the cut-offs of Syntetos, Boylan and Croston (2005), On the categorization of demand
+/// patterns, Journal of the Operational Research Society 56, 495-503: an average interval of 1.32 periods and a squared
+/// coefficient of variation of 0.49. The average interval is all periods ÷ periods with use; the variation is that of
+/// the amounts used, zeros left out, over n. Both are compared in whole numbers, so that a value on the cut-off falls
+/// on the upper side exactly.
 /// </summary>
 public static class DemandPatterns
 {

@@ -1,8 +1,8 @@
 namespace Ledger.Core.Reordering;
 
 /// <summary>
-/// What was used of an item, period by period. The periods end with the day of the reading, so that the last one is whole; the oldest one
-/// begins with or before the item's first delivery. A period without use is a zero, and counts.
+/// What was used of an item, period by period. The periods end with the day of the reading, so that the last one is
+/// whole; the oldest one begins with or before the item's first delivery. A period without use is a zero, and counts.
 /// </summary>
 /// <param name="Item">The item's code.</param>
 /// <param name="PeriodDays">The length of a period.</param>

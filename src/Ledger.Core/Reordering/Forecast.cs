@@ -11,11 +11,14 @@ public sealed record Forecast(ForecastMethod Method, double PerPeriod)
     /// <summary>Use in fewer periods than this says nothing yet.</summary>
     public const int FewestUses = 3;
 
-    /// <summary>Use has died away when the last one is longer ago than so many of the average intervals up to it.</summary>
+    /// <summary>
+    /// Use has died away when the last one is longer ago than so many of the average intervals up to it.
+    /// </summary>
     public const int DiedAwayIntervals = 3;
 
     /// <summary>Whether a history is long enough for one.</summary>
-    public static bool IsPossible(DemandSeries series) => series.Periods >= FewestPeriods && series.PeriodsWithUse >= FewestUses;
+    public static bool IsPossible(DemandSeries series) =>
+        series.Periods >= FewestPeriods && series.PeriodsWithUse >= FewestUses;
 
     /// <summary>The forecast by the method that suits the history; null when it is too short.</summary>
     public static Forecast? Of(DemandSeries series)
@@ -24,7 +27,8 @@ public sealed record Forecast(ForecastMethod Method, double PerPeriod)
             return null;
         var uses = series.Uses;
         if (HasDiedAway(series))
-            return new(ForecastMethod.DyingAway, Tsb.Forecast(uses, Tsb.Alpha, Tsb.Alpha, TsbStart.FirstUseMeanChance(uses)));
+            return new(ForecastMethod.DyingAway,
+                Tsb.Forecast(uses, Tsb.Alpha, Tsb.Alpha, TsbStart.FirstUseMeanChance(uses)));
         return DemandPatterns.Of(uses) == DemandPattern.Smooth
             ? new(ForecastMethod.SimpleSmoothing, SimpleSmoothing.Forecast(uses))
             : new(ForecastMethod.CorrectedCroston, Croston.Over(uses).Corrected);
@@ -32,7 +36,8 @@ public sealed record Forecast(ForecastMethod Method, double PerPeriod)
 
     private static bool HasDiedAway(DemandSeries series) =>
         series.PeriodsSinceUse >= FewestPeriods
-        && (long)series.PeriodsSinceUse * series.PeriodsWithUse > (long)DiedAwayIntervals * (series.Periods - series.PeriodsSinceUse);
+        && (long)series.PeriodsSinceUse * series.PeriodsWithUse
+            > (long)DiedAwayIntervals * (series.Periods - series.PeriodsSinceUse);
 }
 
 /// <summary>How a forecast is computed.</summary>
@@ -41,7 +46,9 @@ public enum ForecastMethod
     /// <summary>Simple exponential smoothing, for smooth use.</summary>
     SimpleSmoothing,
 
-    /// <summary>Croston's method with the correction of Syntetos and Boylan, for use that is seldom, uneven or both.</summary>
+    /// <summary>
+    /// Croston's method with the correction of Syntetos and Boylan, for use that is seldom, uneven or both.
+    /// </summary>
     CorrectedCroston,
 
     /// <summary>The method of Teunter, Syntetos and Babai, for use that has died away.</summary>

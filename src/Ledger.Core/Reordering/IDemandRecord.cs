@@ -4,9 +4,10 @@ namespace Ledger.Core.Reordering;
 public interface IDemandRecord
 {
     /// <summary>
-    /// What was used of each item that ever came, period by period up to a day. Film counts as used when it is developed as a negative,
-    /// a keeper or a reject; sheets for tests and practice, which nobody repeats by rule, do not count. Chemistry and supplies count when a
-    /// session or a bath takes them. What was discarded, found missing by a count, or taken back, does not count.
+    /// What was used of each item that ever came, period by period up to a day. Film counts as used when it is
+    /// developed as a negative, a keeper or a reject; sheets for tests and practice, which nobody repeats by rule, do
+    /// not count. Chemistry and supplies count when a session or a bath takes them. What was discarded, found missing
+    /// by a count, or taken back, does not count.
     /// </summary>
     /// <param name="asOf">The last day of the last period.</param>
     /// <param name="periodDays">The length of a period.</param>
@@ -25,7 +26,9 @@ public interface IDemandRecord
 /// <param name="Days">The days it took.</param>
 public sealed record DeliveryTime(string Item, LocalDate OrderedOn, int Days);
 
-/// <summary>What a pack cost when the item was last bought, before shipping and duty, in the ledger's currency.</summary>
+/// <summary>
+/// What a pack cost when the item was last bought, before shipping and duty, in the ledger's currency.
+/// </summary>
 /// <param name="Item">The item's code.</param>
 /// <param name="On">The day it came.</param>
 /// <param name="Pack">The price of a pack.</param>

@@ -22,7 +22,8 @@ internal sealed class PastOfItems
         _holdings = holdings;
         _series = record.Demand(holdings.AsOf, holdings.Settings.DemandDays)
             .ToDictionary(series => series.Item, StringComparer.OrdinalIgnoreCase);
-        _days = record.DeliveryTimes(holdings.AsOf).ToLookup(time => time.Item, time => time.Days, StringComparer.OrdinalIgnoreCase);
+        _days = record.DeliveryTimes(holdings.AsOf).ToLookup(time => time.Item, time => time.Days,
+            StringComparer.OrdinalIgnoreCase);
         _prices = record.LastPrices(holdings.AsOf).ToDictionary(price => price.Item, StringComparer.OrdinalIgnoreCase);
     }
 

@@ -13,7 +13,8 @@ public sealed record LeadTime(int Days, LeadTimeSource Source, IReadOnlyList<int
     public const int AssumedDays = 14;
 
     /// <summary>
-    /// The lead time of an item: observed from three deliveries on, rounded up; otherwise as entered; otherwise two weeks.
+    /// The lead time of an item: observed from three deliveries on, rounded up; otherwise as entered; otherwise two
+    /// weeks.
     /// </summary>
     public static LeadTime Of(int? entered, IReadOnlyList<int> observed) => observed.Count >= FewestObserved
         ? new((int)Math.Ceiling(observed.Average() - 1e-9), LeadTimeSource.Observed, observed)

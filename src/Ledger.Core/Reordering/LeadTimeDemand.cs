@@ -3,14 +3,16 @@ using System.Numerics;
 namespace Ledger.Core.Reordering;
 
 /// <summary>
-/// How much is used until a delivery comes: the whole distribution, worked out and not drawn. Every past period is as likely as the others,
-/// periods follow each other independently, and their sums are the convolution of one period's distribution with itself. A part of a
-/// period is a whole one with that part's chance, so that lumps stay lumps. <see cref="UseScale"/> brings it to the forecast.
+/// How much is used until a delivery comes: the whole distribution, worked out and not drawn. Every past period is as
+/// likely as the others, periods follow each other independently, and their sums are the convolution of one period's
+/// distribution with itself. A part of a period is a whole one with that part's chance, so that lumps stay lumps.
+/// <see cref="UseScale"/> brings it to the forecast.
 /// </summary>
 /// <remarks>
 /// Amounts are counted in steps. The step is the greatest one that divides every amount used, and then nothing is
-/// rounded. Where that would be too fine (millilitres to a thousandth), every period's amount is rounded up to a step of the user's unit
-/// ÷ the number of periods: the sum is then less than one unit too high and never too low. Beyond <see cref="MostSteps"/> the step grows, to the same side.
+/// rounded. Where that would be too fine (millilitres to a thousandth), every period's amount is rounded up to a step
+/// of the user's unit ÷ the number of periods: the sum is then less than one unit too high and never too low. Beyond
+/// <see cref="MostSteps"/> the step grows, to the same side.
 /// </remarks>
 public sealed class LeadTimeDemand
 {
@@ -20,7 +22,9 @@ public sealed class LeadTimeDemand
     /// <summary>Amounts that are exceeded with less than this chance are not told apart.</summary>
     private const double Negligible = 1e-7;
 
-    /// <summary>So many steps show where the negligible part begins, before the exact ones are counted up to there.</summary>
+    /// <summary>
+    /// So many steps show where the negligible part begins, before the exact ones are counted up to there.
+    /// </summary>
     private const int RoughSteps = 1024;
 
     /// <summary>Sums of some thousand chances differ by so much from what they are.</summary>
@@ -39,7 +43,8 @@ public sealed class LeadTimeDemand
     /// <param name="possibleDays">The lead times in days, each as likely as the others.</param>
     /// <param name="scale">How the past is brought to the forecast.</param>
     /// <param name="unit">The unit in which the answer has to be right, in base units.</param>
-    public static LeadTimeDemand Of(DemandSeries history, IReadOnlyList<int> possibleDays, UseScale scale, long unit = 1)
+    public static LeadTimeDemand Of(DemandSeries history, IReadOnlyList<int> possibleDays,
+        UseScale scale, long unit = 1)
     {
         var chances = ChancesOfPeriods(possibleDays, history.PeriodDays);
         var mean = history.Mean * scale.Often * scale.Amount * possibleDays.Average() / history.PeriodDays;
@@ -55,7 +60,8 @@ public sealed class LeadTimeDemand
             limit = Math.Min(most, rough * (1L + Array.FindIndex(upTo, chance => chance >= 1 - Negligible)));
         }
 
-        var step = Step(history.Uses, (long)Math.Floor(unit / ((chances.Length - 1) * Math.Max(1, scale.Amount))), limit);
+        var step = Step(history.Uses, (long)Math.Floor(unit / ((chances.Length - 1) * Math.Max(1, scale.Amount))),
+            limit);
         return new(Summed(history, chances, scale.Often, step, limit), step * scale.Amount, mean);
     }
 
@@ -70,7 +76,9 @@ public sealed class LeadTimeDemand
     public double Reached(double amount) => amount < 0 ? 0
         : Math.Min(1, _upTo[(int)Math.Min(_upTo.Length - 1, Math.Floor(amount / _step + 1e-9))] + Rounding);
 
-    /// <summary>With which chance a lead time has no period, one, two …: a part of a period counts with its share.</summary>
+    /// <summary>
+    /// With which chance a lead time has no period, one, two …: a part of a period counts with its share.
+    /// </summary>
     private static double[] ChancesOfPeriods(IReadOnlyList<int> possibleDays, int periodDays)
     {
         var chances = new double[(possibleDays.Max() + periodDays - 1) / periodDays + 1];
@@ -90,7 +98,8 @@ public sealed class LeadTimeDemand
     private static long Step(IReadOnlyList<long> uses, long enough, long limit)
     {
         var common = uses.Aggregate(0L, Gcd);
-        return Math.Max(common >= enough || limit / common <= RoughSteps ? common : Math.Max(1, enough), limit / MostSteps);
+        return Math.Max(common >= enough || limit / common <= RoughSteps ? common : Math.Max(1, enough),
+            limit / MostSteps);
     }
 
     private static long Gcd(long one, long other) => other == 0 ? one : Gcd(other, one % other);
@@ -122,13 +131,16 @@ public sealed class LeadTimeDemand
     /// <summary>The steps that one period uses, with their chances.</summary>
     private static List<(int Steps, double Chance)> OnePeriod(IReadOnlyList<long> uses, double often, long step)
     {
-        List<(int Steps, double Chance)> found = [.. uses.Where(use => use > 0).GroupBy(use => (int)((use + step - 1) / step))
+        List<(int Steps, double Chance)> found = [.. uses.Where(use => use > 0)
+            .GroupBy(use => (int)((use + step - 1) / step))
             .Select(alike => (alike.Key, often * alike.Count() / uses.Count))];
         found.Add((0, 1 - found.Sum(one => one.Chance)));
         return found;
     }
 
-    /// <summary>Adds so many times one row to another, moved by some steps; what would lie beyond the end is left out.</summary>
+    /// <summary>
+    /// Adds so many times one row to another, moved by some steps; what would lie beyond the end is left out.
+    /// </summary>
     private static void Add(ReadOnlySpan<double> from, Span<double> to, int moved, double times)
     {
         if (moved >= to.Length || times == 0)

@@ -1,8 +1,8 @@
 namespace Ledger.Core.Reordering;
 
 /// <summary>
-/// The quantile of the standard normal distribution: Wichura (1988), Algorithm AS 241, The percentage points of the normal distribution,
-/// Applied Statistics 37, 477-484 (PPND16, about sixteen figures).
+/// The quantile of the standard normal distribution: Wichura (1988), Algorithm AS 241, The percentage points of the
+/// normal distribution, Applied Statistics 37, 477-484 (PPND16, about sixteen figures).
 /// </summary>
 public static class NormalQuantile
 {
@@ -47,7 +47,8 @@ public static class NormalQuantile
     public static double Of(double probability)
     {
         if (!(probability is > 0 and < 1))
-            throw new ArgumentOutOfRangeException(nameof(probability), probability, "a probability between 0 and 1 is needed");
+            throw new ArgumentOutOfRangeException(nameof(probability), probability,
+                "a probability between 0 and 1 is needed");
         var fromCentre = probability - 0.5;
         if (Math.Abs(fromCentre) <= 0.425)
             return fromCentre * Ratio(CentreOver, CentreUnder, 0.180625 - fromCentre * fromCentre);
@@ -57,7 +58,8 @@ public static class NormalQuantile
         return fromCentre < 0 ? -distance : distance;
     }
 
-    private static double Ratio(double[] over, double[] under, double at) => Polynomial(over, at) / Polynomial(under, at);
+    private static double Ratio(double[] over, double[] under, double at) =>
+        Polynomial(over, at) / Polynomial(under, at);
 
     private static double Polynomial(double[] coefficients, double at)
     {

@@ -4,16 +4,17 @@ namespace Ledger.Core.Reordering;
 
 /// <summary>When to order and how much.</summary>
 /// <param name="OrderBy">
-/// The last day on which an order comes in time: the stock is not yet below the reorder point, and does not run out before the order has
-/// come. When it is past, the order is due now and so many days late.
+/// The last day on which an order comes in time: the stock is not yet below the reorder point, and does not run out
+/// before the order has come. When it is past, the order is due now and so many days late.
 /// </param>
 /// <param name="Packs">How many whole packs.</param>
 /// <param name="IsNow">Whether the order is due today or late, and possible now.</param>
 /// <param name="OpensOn">The day on which the order window opens; null without a window or within it.</param>
-/// <param name="PacksBeforeRise">How many packs to buy before an announced price rise; zero when there is none or they are not worth
-/// it.</param>
+/// <param name="PacksBeforeRise">How many packs to buy before an announced price rise; zero when there is none or they
+/// are not worth it.</param>
 /// <param name="Saved">What those cost less than after the rise; nothing when no price is known.</param>
-public sealed record OrderSuggestion(LocalDate OrderBy, long Packs, bool IsNow, LocalDate? OpensOn, long PacksBeforeRise, Money Saved)
+public sealed record OrderSuggestion(LocalDate OrderBy, long Packs, bool IsNow, LocalDate? OpensOn,
+    long PacksBeforeRise, Money Saved)
 {
     /// <summary>How many days ago the order would still have come in time; zero when it still does.</summary>
     /// <param name="today">The day of the reading.</param>
@@ -35,10 +36,11 @@ public sealed record OrderSuggestion(LocalDate OrderBy, long Packs, bool IsNow, 
     }
 
     /// <summary>
-    /// With a yearly window an order has to last until what is ordered in the next window comes, and the window before the need is the last
-    /// one that helps.
+    /// With a yearly window an order has to last until what is ordered in the next window comes, and the window before
+    /// the need is the last one that helps.
     /// </summary>
-    private static (LocalDate OrderBy, LocalDate? OpensOn, double Cover) InWindow(ReorderReading reading, LocalDate needed)
+    private static (LocalDate OrderBy, LocalDate? OpensOn, double Cover) InWindow(ReorderReading reading,
+        LocalDate needed)
     {
         var terms = reading.Terms;
         var chance = terms.NextChance(reading.Today);
@@ -48,8 +50,11 @@ public sealed record OrderSuggestion(LocalDate OrderBy, long Packs, bool IsNow, 
             var following = chance.PlusDays(days);
             if (needed < following || days <= 0)
             {
-                var orderBy = needed < chance && chance > reading.Today ? chance : needed < terms.LastChance(chance) ? needed : terms.LastChance(chance)!.Value;
-                var cover = reading.Path.Position(LocalDate.Max(orderBy, reading.Today)) - reading.Path.Position(following);
+                var orderBy = needed < chance && chance > reading.Today
+                    ? chance
+                    : needed < terms.LastChance(chance) ? needed : terms.LastChance(chance)!.Value;
+                var cover = reading.Path.Position(LocalDate.Max(orderBy, reading.Today))
+                    - reading.Path.Position(following);
                 return (orderBy, chance > reading.Today ? chance : null, cover);
             }
 
@@ -58,7 +63,8 @@ public sealed record OrderSuggestion(LocalDate OrderBy, long Packs, bool IsNow, 
     }
 
     /// <summary>
-    /// What should be ordered beyond the reorder point: the economic quantity where its costs are known, else some weeks' use.
+    /// What should be ordered beyond the reorder point: the economic quantity where its costs are known, else some
+    /// weeks' use.
     /// </summary>
     private static double Cover(ReorderReading reading)
     {
@@ -80,7 +86,9 @@ public sealed record OrderSuggestion(LocalDate OrderBy, long Packs, bool IsNow, 
     private static long NotYetCome(ReorderReading reading, LocalDate day) =>
         reading.Lines.Where(found => reading.ExpectedOn(found.Line) > day).Sum(found => found.Line.Outstanding.Base);
 
-    /// <summary>Whole packs, one at least, and not more than can be used before they are past their life, if that is known.</summary>
+    /// <summary>
+    /// Whole packs, one at least, and not more than can be used before they are past their life, if that is known.
+    /// </summary>
     private static long WholePacks(ReorderReading reading, double wanted)
     {
         var pack = reading.Item.Pack.Base;
@@ -91,7 +99,8 @@ public sealed record OrderSuggestion(LocalDate OrderBy, long Packs, bool IsNow, 
     }
 
     /// <summary>
-    /// Before a rise it pays to buy what the time after it would need: a year's use beyond the stock that is left by then.
+    /// Before a rise it pays to buy what the time after it would need: a year's use beyond the stock that is left by
+    /// then.
     /// </summary>
     private static (long Packs, Money Saved) BeforeRise(ReorderReading reading)
     {

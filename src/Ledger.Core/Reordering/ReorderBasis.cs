@@ -7,14 +7,16 @@ namespace Ledger.Core.Reordering;
 internal static class ReorderBasis
 {
     public static string Of(ReorderReading reading) =>
-        Capital(string.Join("; ", new[] { Use(reading), Level(reading), Lead(reading), Planned(reading), Left(reading) }.OfType<string>())) + ".";
+        Capital(string.Join("; ", new[] { Use(reading), Level(reading), Lead(reading), Planned(reading),
+            Left(reading) }.OfType<string>())) + ".";
 
     private static string Use(ReorderReading reading)
     {
         var (history, periods) = (reading.History, Periods(reading.History));
         if (history.PeriodsWithUse == 0)
             return history.Periods == 0 ? "it was never delivered"
-                : reading.Item.Kind == ItemKind.Film ? $"no negative was made of it in {periods}; tests and practice do not count"
+                : reading.Item.Kind == ItemKind.Film
+                    ? $"no negative was made of it in {periods}; tests and practice do not count"
                 : $"not used in {periods}";
         var used = $"used in {history.PeriodsWithUse} of {periods}";
         return reading.Forecast is null
@@ -43,13 +45,16 @@ internal static class ReorderBasis
             + $"{Counted.Of(reading.LeadTime.Days, "day")} come in time"
             + (reached == reading.ServiceLevel ? "" : $", you ask for {Percent(reading.ServiceLevel)}");
         return reading.MinimumDecides
-            ? $"{inTime}; your minimum of {reading.Item.MinimumOnHand!.Value.ToText(reading.Style)} is higher and decides" : inTime;
+            ? $"{inTime}; your minimum of {reading.Item.MinimumOnHand!.Value.ToText(reading.Style)} is higher and "
+                + "decides" : inTime;
     }
 
     private static string? Lead(ReorderReading reading) => reading.LeadTime switch
     {
-        { Source: LeadTimeSource.Observed, Observed.Count: var count } => $"the delivery time is that of the last {count} deliveries",
-        { Source: LeadTimeSource.Assumed } when reading.Forecast is not null => "no delivery time is set, so two weeks are assumed",
+        { Source: LeadTimeSource.Observed, Observed.Count: var count } =>
+            $"the delivery time is that of the last {count} deliveries",
+        { Source: LeadTimeSource.Assumed } when reading.Forecast is not null =>
+            "no delivery time is set, so two weeks are assumed",
         { Observed: { Count: > 0 } observed, Days: var days } when observed.Max() > days =>
             $"one delivery has taken {Counted.Of(observed.Max(), "day")}",
         _ => null,

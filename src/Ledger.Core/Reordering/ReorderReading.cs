@@ -15,7 +15,8 @@ public sealed class ReorderReading
     private LeadTimeDemand? _demand;
 
     internal ReorderReading(
-        Item item, Holdings holdings, ItemPast past, IReadOnlyList<PlannedDemand> known, IReadOnlyList<SessionSize> sizes)
+        Item item, Holdings holdings, ItemPast past, IReadOnlyList<PlannedDemand> known,
+        IReadOnlyList<SessionSize> sizes)
     {
         var today = holdings.AsOf;
         (Item, Style, Today) = (item, holdings.Settings.Style, today);
@@ -37,14 +38,16 @@ public sealed class ReorderReading
         Lines = [.. holdings.Orders.LinesOf(item.Code)];
         OnOrder = holdings.Orders.OnOrder(item);
         Planned = item.Of(Known.Sum(one => one.Quantity.Base));
-        PriceRise = holdings.Orders.PriceRises.FirstOrDefault(rise => rise.Item.Equals(item.Code, StringComparison.OrdinalIgnoreCase)
-            && rise.From > today);
+        PriceRise = holdings.Orders.PriceRises.FirstOrDefault(
+            rise => rise.Item.Equals(item.Code, StringComparison.OrdinalIgnoreCase)
+                && rise.From > today);
         LastPrice = past.Price;
 
         if (Forecast is not null)
             WorkOut(Forecast);
         ReorderPoint = item.Of(Math.Max(Computed?.Base ?? 0, item.MinimumOnHand?.Base ?? 0));
-        Path = new(today, Usable.Base, _perDay, Lines.Select(found => (ExpectedOn(found.Line), found.Line.Outstanding.Base)),
+        Path = new(today, Usable.Base, _perDay,
+            Lines.Select(found => (ExpectedOn(found.Line), found.Line.Outstanding.Base)),
             Known.Select(one => (one.On, one.Quantity.Base)), ahead: LeadTime.Days + History.PeriodDays);
         RunsOutOn = Path.RunsOutOn();
         EnoughFor = Planning.EnoughFor.Of(item, Usable, holdings, sizes);
@@ -89,14 +92,14 @@ public sealed class ReorderReading
     public decimal? SafetyStock { get; private set; }
 
     /// <summary>
-    /// The reorder point from the item's own history: what suffices until the delivery at the service level, and never less than the
-    /// forecast for that time; null without a forecast.
+    /// The reorder point from the item's own history: what suffices until the delivery at the service level, and never
+    /// less than the forecast for that time; null without a forecast.
     /// </summary>
     public Quantity? Computed { get; private set; }
 
     /// <summary>
-    /// The chance with which the reorder point really suffices until the delivery, to a thousandth, rounded down: whole sheets reach more
-    /// than was asked for. Null without a forecast.
+    /// The chance with which the reorder point really suffices until the delivery, to a thousandth, rounded down: whole
+    /// sheets reach more than was asked for. Null without a forecast.
     /// </summary>
     public decimal? ReachedLevel => Reaches(ReorderPoint);
 
@@ -110,7 +113,8 @@ public sealed class ReorderReading
     public Quantity ReorderPoint { get; }
 
     /// <summary>Whether the user's minimum decides, because it is higher or nothing could be computed.</summary>
-    public bool MinimumDecides => Item.MinimumOnHand is { } minimum && (Computed is not { } computed || minimum > computed);
+    public bool MinimumDecides =>
+        Item.MinimumOnHand is { } minimum && (Computed is not { } computed || minimum > computed);
 
     /// <summary>All that is there, expired or not.</summary>
     public Quantity OnHand { get; }
@@ -128,10 +132,11 @@ public sealed class ReorderReading
     public Quantity Usable { get; }
 
     /// <summary>
-    /// For how many months what can be used lasts at the usual rate, to a tenth, rounded down; null when no use is expected. A mean month
-    /// has 30.4375 days.
+    /// For how many months what can be used lasts at the usual rate, to a tenth, rounded down; null when no use is
+    /// expected. A mean month has 30.4375 days.
     /// </summary>
-    public decimal? MonthsOfCover => _perDay > 0 ? (decimal)Math.Floor(Math.Min(Usable.Base / (_perDay * 30.4375) * 10, 1e6)) / 10 : null;
+    public decimal? MonthsOfCover =>
+        _perDay > 0 ? (decimal)Math.Floor(Math.Min(Usable.Base / (_perDay * 30.4375) * 10, 1e6)) / 10 : null;
 
     /// <summary>The months of cover in words: "6.1 months", "1 month"; null when no use is expected.</summary>
     public string? CoverText =>
@@ -166,7 +171,8 @@ public sealed class ReorderReading
     public Quantity Position => Item.Of((long)Path.Position(Today));
 
     /// <summary>Whether the stock is below the user's minimum or down to the computed reorder point.</summary>
-    public bool IsDue => Position < (Item.MinimumOnHand ?? Item.Of(0)) || (Computed is { IsZero: false } computed && Position <= computed);
+    public bool IsDue => Position < (Item.MinimumOnHand ?? Item.Of(0))
+        || (Computed is { IsZero: false } computed && Position <= computed);
 
     /// <summary>How the stock is expected to go.</summary>
     public StockPath Path { get; }
@@ -174,10 +180,15 @@ public sealed class ReorderReading
     /// <summary>The day on which nothing is left; null when that is far away or not known.</summary>
     public LocalDate? RunsOutOn { get; }
 
-    /// <summary>For how many batches and sessions that is enough; none of what no process develops or fixes with.</summary>
+    /// <summary>
+    /// For how many batches and sessions that is enough; none of what no process develops or fixes with.
+    /// </summary>
     public IReadOnlyList<EnoughFor> EnoughFor { get; }
 
-    /// <summary>The day on which nothing is left and what there is enough for until then; null when that is far away or not known.</summary>
+    /// <summary>
+    /// The day on which nothing is left and what there is enough for until then; null when that is far away or not
+    /// known.
+    /// </summary>
     public string? RunsOutText => RunsOutOn is not { } day ? null
         : Dates.Text(day) + (Planning.EnoughFor.Text(EnoughFor) is { Length: > 0 } enough ? $", after {enough}" : "");
 
@@ -211,9 +222,11 @@ public sealed class ReorderReading
     /// <param name="holdings">What the ledger holds on the day of the reading.</param>
     /// <param name="record">What the journal remembers.</param>
     /// <param name="known">What is planned.</param>
-    /// <param name="sizes">The last sessions, by which it is said for how many of them an item is enough; may be null.</param>
+    /// <param name="sizes">The last sessions, by which it is said for how many of them an item is enough; may be
+    /// null.</param>
     public static IReadOnlyList<ReorderReading> Of(
-        Holdings holdings, IDemandRecord record, IEnumerable<PlannedDemand> known, IReadOnlyList<SessionSize>? sizes = null) =>
+        Holdings holdings, IDemandRecord record, IEnumerable<PlannedDemand> known,
+        IReadOnlyList<SessionSize>? sizes = null) =>
         Of(holdings, record, known, sizes ?? [], holdings.Items);
 
     private static IReadOnlyList<ReorderReading> Of(
@@ -226,7 +239,9 @@ public sealed class ReorderReading
             .Select(item => new ReorderReading(item, holdings, past.Of(item), [.. planned[item.Code]], sizes))];
     }
 
-    /// <summary>The day on which an open line is expected: when nobody knows, or it is late, a lead time from today.</summary>
+    /// <summary>
+    /// The day on which an open line is expected: when nobody knows, or it is late, a lead time from today.
+    /// </summary>
     public LocalDate ExpectedOn(OrderLine line) =>
         line.ExpectedOn is { } day && day >= Today ? day : Today.PlusDays(Math.Max(1, LeadTime.Days));
 
@@ -238,7 +253,8 @@ public sealed class ReorderReading
         LeadTimeDemand = InUnits(_demand.Mean);
         SafetyStock = Computed.Value.Value - LeadTimeDemand;
         Normal = NormalLeadTimeDemand.Of(
-            forecast.PerPeriod, History.Deviation, (double)LeadTime.Days / History.PeriodDays, LeadTime.DeviationDays / History.PeriodDays);
+            forecast.PerPeriod, History.Deviation, (double)LeadTime.Days / History.PeriodDays,
+            LeadTime.DeviationDays / History.PeriodDays);
     }
 
     /// <summary>The chance with which an amount suffices until the delivery, to a thousandth, rounded down.</summary>
@@ -252,7 +268,9 @@ public sealed class ReorderReading
         return Item.Of(NormalLeadTimeDemand.RoundedUp(baseUnits / unit) * unit);
     }
 
-    /// <summary>A statistic in the item's unit, to a thousandth: use is no count, and 0.7 sheets a week are not 1.</summary>
+    /// <summary>
+    /// A statistic in the item's unit, to a thousandth: use is no count, and 0.7 sheets a week are not 1.
+    /// </summary>
     private decimal InUnits(double baseUnits) =>
         Math.Round((decimal)(baseUnits / Item.Unit.BasePerUnit()), 3, MidpointRounding.AwayFromZero);
 }

@@ -1,6 +1,8 @@
 namespace Ledger.Core.Reordering;
 
-/// <summary>Simple exponential smoothing: the level moves by a share of each period's surprise. For use that is smooth.</summary>
+/// <summary>
+/// Simple exponential smoothing: the level moves by a share of each period's surprise. For use that is smooth.
+/// </summary>
 public static class SimpleSmoothing
 {
     /// <summary>The share of a surprise that is believed.</summary>

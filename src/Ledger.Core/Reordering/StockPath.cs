@@ -1,8 +1,9 @@
 namespace Ledger.Core.Reordering;
 
 /// <summary>
-/// How the stock is expected to go: down by the usual use, up by what is on order on the day it is expected. What is planned counts as part
-/// of the usual use up to its day; what it takes beyond that comes on top, and the usual use goes on afterwards.
+/// How the stock is expected to go: down by the usual use, up by what is on order on the day it is expected. What is
+/// planned counts as part of the usual use up to its day; what it takes beyond that comes on top, and the usual use
+/// goes on afterwards.
 /// </summary>
 public sealed class StockPath
 {
@@ -31,8 +32,10 @@ public sealed class StockPath
             IEnumerable<(LocalDate Day, long Quantity)> known, int ahead = 0)
     {
         (_today, _start, _perDay, _ahead) = (today, start, perDay, ahead);
-        _onOrder = [.. onOrder.Select(one => (Math.Max(1, Period.DaysBetween(today, one.Day)), one.Quantity)).OrderBy(one => one.Item1)];
-        _known = [.. known.Select(one => (Math.Max(0, Period.DaysBetween(today, one.Day)), one.Quantity)).OrderBy(one => one.Item1)];
+        _onOrder = [.. onOrder.Select(one => (Math.Max(1, Period.DaysBetween(today, one.Day)), one.Quantity))
+            .OrderBy(one => one.Item1)];
+        _known = [.. known.Select(one => (Math.Max(0, Period.DaysBetween(today, one.Day)), one.Quantity))
+            .OrderBy(one => one.Item1)];
     }
 
     /// <summary>What is expected to be there at the end of a day.</summary>
@@ -43,8 +46,8 @@ public sealed class StockPath
     }
 
     /// <summary>
-    /// What an order of a day has to allow for: all that is there and on order, less what is used until then and what is planned until
-    /// the order would have come.
+    /// What an order of a day has to allow for: all that is there and on order, less what is used until then and what
+    /// is planned until the order would have come.
     /// </summary>
     public double Position(LocalDate day) => All - UseUntil(Period.DaysBetween(_today, day), _ahead);
 
@@ -52,8 +55,8 @@ public sealed class StockPath
     public LocalDate? RunsOutOn() => RunsOutOn(0);
 
     /// <summary>
-    /// The last day on which an order still comes before the stock runs out; it may be past. A gap that something on order ends before an
-    /// order of today could come is no reason to order. Null when the stock lasts.
+    /// The last day on which an order still comes before the stock runs out; it may be past. A gap that something on
+    /// order ends before an order of today could come is no reason to order. Null when the stock lasts.
     /// </summary>
     /// <param name="leadDays">The days that an order takes.</param>
     public LocalDate? LastChance(int leadDays)
@@ -63,7 +66,8 @@ public sealed class StockPath
     }
 
     /// <summary>The last day on which the position is not yet below a level; null when that is far away.</summary>
-    public LocalDate? ReachesOn(long level) => UsedUp(_ => All - level, _ahead, 0, left => Math.Floor((left + Rounding) / _perDay));
+    public LocalDate? ReachesOn(long level) =>
+        UsedUp(_ => All - level, _ahead, 0, left => Math.Floor((left + Rounding) / _perDay));
 
     private LocalDate? RunsOutOn(int from) => UsedUp(
         day => _start + _onOrder.TakeWhile(one => one.Day <= day).Sum(one => one.Quantity), 0, from,
@@ -72,8 +76,8 @@ public sealed class StockPath
     private double All => _start + _onOrder.Sum(one => one.Quantity);
 
     /// <summary>
-    /// The day by which as much has been used as there was. From one day on which something comes or is planned to the next nothing
-    /// but the usual use goes, so that each such stretch is worked out at once.
+    /// The day by which as much has been used as there was. From one day on which something comes or is planned to the
+    /// next nothing but the usual use goes, so that each such stretch is worked out at once.
     /// </summary>
     /// <param name="supply">What there was until the end of a day; it changes with deliveries only.</param>
     /// <param name="ahead">So many days beforehand what is planned counts.</param>
@@ -84,7 +88,8 @@ public sealed class StockPath
         if (_perDay <= 0 && _known.Count == 0)
             return null;
         var planned = _known.Select(one => Math.Max(0, one.Day - ahead));
-        int[] starts = [.. _onOrder.Select(one => one.Day).Concat(planned).Append(from).Where(day => day >= from).Distinct().Order()];
+        int[] starts = [.. _onOrder.Select(one => one.Day).Concat(planned).Append(from).Where(day => day >= from)
+            .Distinct().Order()];
         for (var i = 0; i < starts.Length && starts[i] <= HorizonDays; i++)
         {
             var left = supply(starts[i]) - UseUntil(starts[i], ahead);
@@ -96,7 +101,9 @@ public sealed class StockPath
         return null;
     }
 
-    /// <summary>The usual use, and the most by which the plans up to some day were beyond the usual use up to that day.</summary>
+    /// <summary>
+    /// The usual use, and the most by which the plans up to some day were beyond the usual use up to that day.
+    /// </summary>
     private double UseUntil(int day, int ahead)
     {
         var (planned, beyond) = (0L, 0.0);

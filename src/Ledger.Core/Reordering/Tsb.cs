@@ -1,9 +1,10 @@
 namespace Ledger.Core.Reordering;
 
 /// <summary>
-/// The method of Teunter, Syntetos and Babai for use that dies away: the amount is smoothed when something is used, the chance of use in
-/// every period, so that the forecast falls while nothing is used. Teunter, Syntetos and Babai (2011), Intermittent demand: linking
-/// forecasting to inventory obsolescence, European Journal of Operational Research 214, 606-615.
+/// The method of Teunter, Syntetos and Babai for use that dies away: the amount is smoothed when something is used, the
+/// chance of use in every period, so that the forecast falls while nothing is used. Teunter, Syntetos and Babai (2011),
+/// Intermittent demand: linking forecasting to inventory obsolescence, European Journal of Operational Research 214,
+/// 606-615.
 /// </summary>
 public static class Tsb
 {
@@ -30,15 +31,17 @@ public static class Tsb
     }
 }
 
-/// <summary>The levels that TSB starts with. The rule moves the answer by several percent, so it is always named.</summary>
+/// <summary>
+/// The levels that TSB starts with. The rule moves the answer by several percent, so it is always named.
+/// </summary>
 /// <param name="Size">The amount.</param>
 /// <param name="Chance">The chance of use in a period.</param>
 /// <param name="From">The first period that moves the levels, counting from 0.</param>
 public sealed record TsbStart(double Size, double Chance, int From)
 {
     /// <summary>
-    /// The first amount, and the share of periods with use over the whole history; the periods after the first use move the levels. The
-    /// ledger's own rule.
+    /// The first amount, and the share of periods with use over the whole history; the periods after the first use move
+    /// the levels. The ledger's own rule.
     /// </summary>
     public static TsbStart FirstUseMeanChance(IReadOnlyList<long> uses) =>
         new(uses.FirstOrDefault(use => use > 0), Share(uses), FirstPosition(uses));
@@ -57,5 +60,6 @@ public sealed record TsbStart(double Size, double Chance, int From)
     /// <summary>The position of the first use, counting from 1; beyond the end when there is none.</summary>
     private static int FirstPosition(IReadOnlyList<long> uses) => 1 + uses.TakeWhile(use => use == 0).Count();
 
-    private static double Share(IReadOnlyList<long> uses) => uses.Count == 0 ? 0 : (double)uses.Count(use => use > 0) / uses.Count;
+    private static double Share(IReadOnlyList<long> uses) =>
+        uses.Count == 0 ? 0 : (double)uses.Count(use => use > 0) / uses.Count;
 }

@@ -20,14 +20,16 @@ public static class UsableStock
             sum += container.Container.Drawable(shelf.Item.DeadVolume).Base;
             if (perDay > 0 && container.GoodUntil is { } good)
                 sum = Math.Min(sum, Math.Max(
-                    WholeUnits(perDay * (good.DaysLeft(container.Today) + 1), shelf.Item.Unit.BasePerUnit()), Planned(known, good.Date)));
+                    WholeUnits(perDay * (good.DaysLeft(container.Today) + 1), shelf.Item.Unit.BasePerUnit()),
+                    Planned(known, good.Date)));
         }
 
         return sum;
     }
 
     /// <summary>Rounded down: a statistic has no thousandths of a millilitre.</summary>
-    private static long WholeUnits(double amount, long perUnit) => (long)Math.Min(Math.Floor(amount / perUnit), long.MaxValue / perUnit / 2) * perUnit;
+    private static long WholeUnits(double amount, long perUnit) =>
+        (long)Math.Min(Math.Floor(amount / perUnit), long.MaxValue / perUnit / 2) * perUnit;
 
     private static long Planned(IReadOnlyList<PlannedDemand> known, LocalDate until) =>
         known.Where(one => one.On <= until).Sum(one => one.Quantity.Base);

@@ -1,9 +1,10 @@
 namespace Ledger.Core.Reordering;
 
 /// <summary>
-/// How the past's periods are brought to the forecast, up or down, so that their average is the forecast. The forecast's method says what
-/// has moved. Simple smoothing follows amounts: every amount is so many times as large. The others are for use with gaps: uses come so many
-/// times as often and stay as large as they were; only when every period has a use do the amounts grow too.
+/// How the past's periods are brought to the forecast, up or down, so that their average is the forecast. The
+/// forecast's method says what has moved. Simple smoothing follows amounts: every amount is so many times as large. The
+/// others are for use with gaps: uses come so many times as often and stay as large as they were; only when every
+/// period has a use do the amounts grow too.
 /// </summary>
 /// <param name="Often">How many times as often something is used.</param>
 /// <param name="Amount">How many times as much is used then.</param>

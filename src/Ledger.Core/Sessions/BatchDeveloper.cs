@@ -11,7 +11,8 @@ namespace Ledger.Core.Sessions;
 /// <param name="OtherParts">Parts B, C… of a developer in several parts, as the graduate can measure them.</param>
 /// <param name="SheetsForDilution">The most sheets for which the dilution alone would be enough.</param>
 public sealed record BatchDeveloper(
-    Item Item, Dilution? Dilution, DeveloperNeed Need, Volume Measured, IReadOnlyList<OtherPart> OtherParts, int SheetsForDilution)
+    Item Item, Dilution? Dilution, DeveloperNeed Need, Volume Measured, IReadOnlyList<OtherPart> OtherParts,
+    int SheetsForDilution)
 {
     /// <summary>What fills the tray up to the working volume.</summary>
     public Volume Water => Volume.FromMicrolitres(Math.Max(
@@ -36,14 +37,17 @@ public sealed record BatchDeveloper(
             Enough(need, developer, film));
     }
 
-    /// <summary>How the concentrate that the film asks for can be reached, in a sentence; null when the dilution gives enough.</summary>
+    /// <summary>
+    /// How the concentrate that the film asks for can be reached, in a sentence; null when the dilution gives enough.
+    /// </summary>
     public string? Cure(MeasureStyle style)
     {
         if (Need.IsEnough)
             return null;
         var volume = Dilution is null ? "" : $"make {Need.CureVolume(Dilution).ToText(style)} of {Dilution}, or ";
         var fewer = SheetsForDilution > 0 ? $"develop {SheetsForDilution} at a time, or " : "";
-        return $"{volume}{fewer}measure {Measured.ToText(style)} into {Need.WorkingVolume.ToText(style)}, which is stronger than the dilution";
+        return $"{volume}{fewer}measure {Measured.ToText(style)} into {Need.WorkingVolume.ToText(style)}, which is "
+            + "stronger than the dilution";
     }
 
     private static DeveloperNeed? Needed(ProcessStep step, Item developer, Item film, int sheets)
@@ -68,7 +72,8 @@ public sealed record BatchDeveloper(
 
     private static int Enough(DeveloperNeed need, Item developer, Item film) =>
         developer.MinimumPer80SquareInches is { Microlitres: > 0 } least
-            ? (int)Math.Min(1000, Share.Of(need.ByDilution.Microlitres, Area.Unit80.Hundredths, least.Microlitres) / film.AreaOf(1).Hundredths)
+            ? (int)Math.Min(1000, Share.Of(need.ByDilution.Microlitres, Area.Unit80.Hundredths, least.Microlitres)
+                / film.AreaOf(1).Hundredths)
             : 1000;
 
     /// <summary>To the nearest mark of the graduate, but up where the nearest would be too little.</summary>

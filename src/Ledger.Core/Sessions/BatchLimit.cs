@@ -2,10 +2,13 @@ using Ledger.Core.Measures;
 
 namespace Ledger.Core.Sessions;
 
-/// <summary>How many sheets the user moves through a tray together: a setting, for their hands are the measure.</summary>
+/// <summary>
+/// How many sheets the user moves through a tray together: a setting, for their hands are the measure.
+/// </summary>
 /// <remarks>
-/// Common practice, no source: four sheets of 8x10. Of smaller sheets as many as have the same area, but never more than twice the number,
-/// since each has its turn on the way through the stack; of larger ones as many as of 8x10. One at a time stays one at a time.
+/// Common practice, no source: four sheets of 8x10. Of smaller sheets as many as have the same area, but never more
+/// than twice the number, since each has its turn on the way through the stack; of larger ones as many as of 8x10. One
+/// at a time stays one at a time.
 /// </remarks>
 public sealed record BatchLimit
 {
@@ -21,7 +24,8 @@ public sealed record BatchLimit
     public static BatchLimit CommonPractice { get; } = new(4, []);
 
     /// <summary>What the setting accepts.</summary>
-    public const string Accepted = "the most sheets of 8x10 in a batch, 1 to 100, and other formats after it: 4, or 4 4x5=6 11x14=2";
+    public const string Accepted =
+        "the most sheets of 8x10 in a batch, 1 to 100, and other formats after it: 4, or 4 4x5=6 11x14=2";
 
     /// <summary>Reads "4" or "4 4x5=6 11x14=2"; null when it is something else.</summary>
     public static BatchLimit? Read(string text)
@@ -60,10 +64,14 @@ public sealed record BatchLimit
 
     /// <summary>As the setting is written.</summary>
     public override string ToString() => string.Join(
-        ' ', new[] { Text(Sheets) }.Concat(_byFormat.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => $"{pair.Key}={Text(pair.Value)}")));
+        ' ',
+        new[] { Text(Sheets) }.Concat(_byFormat.OrderBy(pair => pair.Key, StringComparer.Ordinal)
+            .Select(pair => $"{pair.Key}={Text(pair.Value)}")));
 
     private static string Text(int count) => count.ToString(CultureInfo.InvariantCulture);
 
     private static int? Count(string text) =>
-        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and <= Most ? count : null;
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and <= Most
+            ? count
+            : null;
 }

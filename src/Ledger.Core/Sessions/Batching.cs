@@ -1,32 +1,42 @@
 namespace Ledger.Core.Sessions;
 
 /// <summary>
-/// Puts sheets into batches: of one film and one group each, never more than the limit, filled as evenly as can be, and with the sheets of
-/// one subject or one holder spread over them, so that an accident in one tray does not take all of them. Where one batch would do and all sheets
-/// of a subject would lie in it, two are made, as long as none of them is left with a lone sheet. What the user put into a batch stays there.
+/// Puts sheets into batches: of one film and one group each, never more than the limit, filled as evenly as can be, and
+/// with the sheets of one subject or one holder spread over them, so that an accident in one tray does not take all of
+/// them. Where one batch would do and all sheets of a subject would lie in it, two are made, as long as none of them is
+/// left with a lone sheet. What the user put into a batch stays there.
 /// </summary>
 public static class Batching
 {
     /// <summary>The fewest sheets that can be divided without a lone one.</summary>
     private const int Divisible = 4;
 
-    /// <summary>The batches, in the order in which their film and group are first named; those that the user arranged in the order of their numbers.</summary>
+    /// <summary>
+    /// The batches, in the order in which their film and group are first named; those that the user arranged in the
+    /// order of their numbers.
+    /// </summary>
     public static IReadOnlyList<PlannedBatch> Of(IEnumerable<SheetsToDevelop> sheets, TrayPractice practice)
     {
         var batches = new List<PlannedBatch>();
         var number = 0;
-        foreach (var lines in sheets.Where(line => line.Count > 0).GroupBy(line => (Film: line.Film.Code.ToUpperInvariant(), Group: line.Group.Trim())))
+        foreach (var lines in sheets.Where(line => line.Count > 0)
+            .GroupBy(line => (Film: line.Film.Code.ToUpperInvariant(), Group: line.Group.Trim())))
         {
             var film = lines.First().Film;
             var limit = practice.Limit.Of(film.Format!);
-            IEnumerable<List<PlannedSheet>> arranged = lines.Where(line => line.Batch is not null).GroupBy(line => line.Batch)
+            IEnumerable<List<PlannedSheet>> arranged = lines.Where(line => line.Batch is not null)
+                .GroupBy(line => line.Batch)
                 .OrderBy(batch => batch.Key).Select(batch => batch.SelectMany(Each).ToList());
-            foreach (var stack in arranged.Concat(Spread([.. lines.Where(line => line.Batch is null).SelectMany(Each)], limit)))
+            foreach (var stack in arranged.Concat(
+                Spread([.. lines.Where(line => line.Batch is null).SelectMany(Each)], limit)))
             {
                 var batch = new PlannedBatch(
-                    batches.Count + 1, film, lines.Key.Group, [.. stack.Select(sheet => sheet with { Number = ++number })]);
+                    batches.Count + 1, film, lines.Key.Group,
+                    [.. stack.Select(sheet => sheet with { Number = ++number })]);
                 batch = batch with { HasDummy = batch.IsShuffled && stack.Count == 1 && limit > 1 };
-                batches.Add(batch with { ShuffleEverySeconds = batch.IsShuffled ? practice.ShuffleEverySeconds(batch.InTray) : null });
+                batches.Add(batch with { ShuffleEverySeconds = batch.IsShuffled
+                    ? practice.ShuffleEverySeconds(batch.InTray)
+                    : null });
             }
         }
 
@@ -34,15 +44,19 @@ public static class Batching
     }
 
     /// <summary>
-    /// What could be spread and is not: the subjects of which all sheets lie in one batch, and the holders where no subject of the batch was said.
-    /// Only where there is another batch of the same film and group, or the batch can be divided without leaving a lone sheet.
+    /// What could be spread and is not: the subjects of which all sheets lie in one batch, and the holders where no
+    /// subject of the batch was said. Only where there is another batch of the same film and group, or the batch can be
+    /// divided without leaving a lone sheet.
     /// </summary>
-    /// <param name="batches">Film and group of each batch, and what is known of its sheets; an empty text where nothing is.</param>
+    /// <param name="batches">Film and group of each batch, and what is known of its sheets; an empty text where nothing
+    /// is.</param>
     public static IReadOnlyList<(string Sentence, int Batch)> Together(
         IReadOnlyList<(string Kind, IReadOnlyList<(string Subject, string Holder)> Sheets)> batches)
     {
         var subjects = Together("subject", batches, sheet => sheet.Subject).ToList();
-        return [.. subjects, .. Together("holder", batches, sheet => sheet.Holder).Where(holder => !subjects.Exists(one => one.Batch == holder.Batch))];
+        return [.. subjects,
+            .. Together("holder", batches,
+                sheet => sheet.Holder).Where(holder => !subjects.Exists(one => one.Batch == holder.Batch))];
     }
 
     private static IEnumerable<(string Sentence, int Batch)> Together(
@@ -52,18 +66,22 @@ public static class Batching
         .Where(sheet => sheet.Name.Length > 0)
         .GroupBy(sheet => sheet.Name, StringComparer.OrdinalIgnoreCase)
         .Where(named => named.Count() > 1 && named.Select(sheet => sheet.Batch).Distinct().Count() == 1)
-        .Where(named => batches[named.First().Batch].Sheets.Count >= Divisible || batches.Count(batch => batch.Kind == named.First().Kind) > 1)
+        .Where(named => batches[named.First().Batch].Sheets.Count >= Divisible
+            || batches.Count(batch => batch.Kind == named.First().Kind) > 1)
         .Select(named => (
-            $"{(named.Count() == 2 ? "both sheets" : $"all {named.Count()} sheets")} of the {what} {named.Key} are in batch "
+            $"{(named.Count() == 2 ? "both sheets" : $"all {named.Count()} sheets")} of the {what} {named.Key} are in "
+                + "batch "
                 + $"{named.First().Batch + 1}; an accident there would take them all",
             named.First().Batch + 1));
 
     private static IEnumerable<PlannedSheet> Each(SheetsToDevelop line) =>
-        Enumerable.Repeat(new PlannedSheet(0, line.Subject.Trim(), line.Holder.Trim()) { Known = line.Known }, line.Count);
+        Enumerable.Repeat(new PlannedSheet(0, line.Subject.Trim(), line.Holder.Trim()) { Known = line.Known },
+            line.Count);
 
     /// <summary>
-    /// Deals the sheets out, those of one subject after each other and the largest subject first. Each goes to the batch that has the fewest
-    /// of its subject, then to the emptiest, then to the one with the fewest of its holder: so the batches never differ by more than one.
+    /// Deals the sheets out, those of one subject after each other and the largest subject first. Each goes to the
+    /// batch that has the fewest of its subject, then to the emptiest, then to the one with the fewest of its holder:
+    /// so the batches never differ by more than one.
     /// </summary>
     private static List<PlannedSheet>[] Spread(List<PlannedSheet> sheets, int limit)
     {
@@ -77,7 +95,9 @@ public static class Batching
         var fullest = (sheets.Count + count - 1) / count;
         foreach (var sheet in Together(sheets))
             batches.Where(batch => batch.Count < fullest)
-                .OrderBy(batch => sheet.Subject.Length == 0 ? 0 : batch.Count(other => Same(other.Subject, sheet.Subject)))
+                .OrderBy(batch => sheet.Subject.Length == 0
+                    ? 0
+                    : batch.Count(other => Same(other.Subject, sheet.Subject)))
                 .ThenBy(batch => batch.Count)
                 .ThenBy(batch => sheet.Holder.Length == 0 ? 0 : batch.Count(other => Same(other.Holder, sheet.Holder)))
                 .First()

@@ -18,7 +18,9 @@ public enum Fate
     /// <summary>Used for practice.</summary>
     Practice,
 
-    /// <summary>A sheet that was developed before and keeps a lone one company: it loads the fixer and draws no new film.</summary>
+    /// <summary>
+    /// A sheet that was developed before and keeps a lone one company: it loads the fixer and draws no new film.
+    /// </summary>
     Dummy,
 }
 

@@ -7,7 +7,8 @@ public sealed record FormatVolumes
 {
     private readonly IReadOnlyDictionary<string, Volume> _volumes;
 
-    private FormatVolumes(IReadOnlyDictionary<string, Volume> volumes, string text) => (_volumes, Text) = (volumes, text);
+    private FormatVolumes(IReadOnlyDictionary<string, Volume> volumes, string text) =>
+        (_volumes, Text) = (volumes, text);
 
     /// <summary>As it is written.</summary>
     public string Text { get; }
@@ -24,7 +25,8 @@ public sealed record FormatVolumes
             var parts = word.Split('=');
             if (parts.Length != 2
                 || Format.CodeOf(parts[0]) is not { } format
-                || !decimal.TryParse(parts[1], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var millilitres)
+                || !decimal.TryParse(parts[1], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture,
+                    out var millilitres)
                 || millilitres is <= 0 or > 1_000_000
                 || Scaled.ToBase(millilitres, 1000) is not { } microlitres)
                 return null;
@@ -32,7 +34,8 @@ public sealed record FormatVolumes
         }
 
         return volumes.Count == 0 ? null
-            : new(volumes, string.Join(' ', volumes.Select(pair => $"{pair.Key}={Scaled.ToText(pair.Value.Millilitres, 3)}")));
+            : new(volumes,
+                string.Join(' ', volumes.Select(pair => $"{pair.Key}={Scaled.ToText(pair.Value.Millilitres, 3)}")));
     }
 
     /// <summary>The volume of a format; null when it has none of its own.</summary>

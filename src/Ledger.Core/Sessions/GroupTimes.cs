@@ -28,7 +28,8 @@ public sealed record GroupTimes
         {
             var split = word.LastIndexOf('=');
             var group = split < 0 ? "" : word[..split];
-            if (!decimal.TryParse(word[(split + 1)..], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var minutes)
+            if (!decimal.TryParse(word[(split + 1)..], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture,
+                out var minutes)
                 || minutes is <= 0 or > Longest
                 || split == 0)
                 return null;

@@ -7,7 +7,8 @@ namespace Ledger.Core.Sessions;
 /// <param name="Request">What will be used.</param>
 /// <param name="MadeOn">The day on which it was planned.</param>
 /// <param name="Note">The user's note.</param>
-public sealed record OpenPlan(string Name, LocalDate On, bool IsTrip, PlanRequest Request, LocalDate MadeOn, string Note)
+public sealed record OpenPlan(string Name, LocalDate On, bool IsTrip, PlanRequest Request,
+    LocalDate MadeOn, string Note)
 {
     /// <summary>All sheets and rolls.</summary>
     public long Sheets => Request.Sheets.Sum(line => (long)line.Count);

@@ -12,7 +12,10 @@ public sealed record PlanRequest
     /// <summary>Developing times in place of the process's.</summary>
     public GroupTimes Times { get; init; } = GroupTimes.None;
 
-    /// <summary>The baths, one of each item and the first of a pair, divided by commas or blanks; null or not named for the only one that fits.</summary>
+    /// <summary>
+    /// The baths, one of each item and the first of a pair, divided by commas or blanks; null or not named for the only
+    /// one that fits.
+    /// </summary>
     public string? Bath { get; init; }
 }
 
@@ -29,8 +32,8 @@ public sealed record RequestedSheets
     public string Group { get; init; } = "";
 
     /// <summary>
-    /// Where known sheets are: holder sides (E07-1, E07-2), a box of exposed sheets (fen80 N), or sheets by number (#12); null for sheets that
-    /// are only counted and come out of a box of unexposed film.
+    /// Where known sheets are: holder sides (E07-1, E07-2), a box of exposed sheets (fen80 N), or sheets by number
+    /// (#12); null for sheets that are only counted and come out of a box of unexposed film.
     /// </summary>
     public string? From { get; init; }
 
@@ -38,7 +41,8 @@ public sealed record RequestedSheets
     public string Subject { get; init; } = "";
 
     /// <summary>
-    /// The batch that the user puts them into; null where the plan chooses. Lines of one film, group and number make a batch, whatever the limit.
+    /// The batch that the user puts them into; null where the plan chooses. Lines of one film, group and number make a
+    /// batch, whatever the limit.
     /// </summary>
     public int? Batch { get; init; }
 

@@ -22,7 +22,8 @@ public sealed record Process(ProcessId Id, string Name, IReadOnlyList<ProcessSte
     /// <param name="item">Finds an item.</param>
     public Process Knowing(Func<string, Item> item) => this with
     {
-        Steps = [.. Steps.Select(step => step.Item is { } code ? step with { UsualDilution = item(code).Dilution } : step)],
+        Steps = [
+            .. Steps.Select(step => step.Item is { } code ? step with { UsualDilution = item(code).Dilution } : step)],
     };
 
     /// <summary>The step that develops, if there is one.</summary>
@@ -36,7 +37,8 @@ public sealed record Process(ProcessId Id, string Name, IReadOnlyList<ProcessSte
     /// part A where the item names it.
     /// </summary>
     public IEnumerable<ProcessStep> UsedUp =>
-        Steps.Where(step => step is { Use: StepUse.OneShot, Item: not null } && !(ReferenceEquals(step, Developer) && step.IsByVolume));
+        Steps.Where(step => step is { Use: StepUse.OneShot, Item: not null }
+            && !(ReferenceEquals(step, Developer) && step.IsByVolume));
 }
 
 /// <summary>One step of a process: a tray, a wash, or a supply that is used up.</summary>
@@ -51,16 +53,22 @@ public sealed record ProcessStep
     /// <summary>The code of the item it uses; null for plain tap water.</summary>
     public string? Item { get; init; }
 
-    /// <summary>How the item is diluted; null for its usual dilution, and where <see cref="Amount"/> says how much is used.</summary>
+    /// <summary>
+    /// How the item is diluted; null for its usual dilution, and where <see cref="Amount"/> says how much is used.
+    /// </summary>
     public Dilution? Dilution { get; init; }
 
-    /// <summary>The item's usual dilution, which counts where the step says none; null when the item has none either.</summary>
+    /// <summary>
+    /// The item's usual dilution, which counts where the step says none; null when the item has none either.
+    /// </summary>
     public Dilution? UsualDilution { get; init; }
 
     /// <summary>The working solution in the tray.</summary>
     public Volume? WorkingVolume { get; init; }
 
-    /// <summary>How much of the item is used per <see cref="Per"/>; otherwise the dilution of the working volume says so.</summary>
+    /// <summary>
+    /// How much of the item is used per <see cref="Per"/>; otherwise the dilution of the working volume says so.
+    /// </summary>
     public Quantity? Amount { get; init; }
 
     /// <summary>Whether it is poured away or used again.</summary>
@@ -69,7 +77,9 @@ public sealed record ProcessStep
     /// <summary>What the amount is used for.</summary>
     public StepPer Per { get; init; }
 
-    /// <summary>Working volumes of formats that use another tray than <see cref="WorkingVolume"/> says; may be null.</summary>
+    /// <summary>
+    /// Working volumes of formats that use another tray than <see cref="WorkingVolume"/> says; may be null.
+    /// </summary>
     public FormatVolumes? VolumesByFormat { get; init; }
 
     /// <summary>The temperature in degrees Celsius; null where it does not matter.</summary>
@@ -88,12 +98,19 @@ public sealed record ProcessStep
     public bool IsByVolume => Amount is null or { Unit: Unit.Millilitre };
 
     /// <summary>The working solution in the tray for a format.</summary>
-    public Volume? WorkingVolumeFor(Format? format) => (format is null ? null : VolumesByFormat?.Of(format)) ?? WorkingVolume;
+    public Volume? WorkingVolumeFor(Format? format) =>
+        (format is null ? null : VolumesByFormat?.Of(format)) ?? WorkingVolume;
 
-    /// <summary>The working solution in a tray that all the batches of a session go through: that of the format which asks for most.</summary>
+    /// <summary>
+    /// The working solution in a tray that all the batches of a session go through: that of the format which asks for
+    /// most.
+    /// </summary>
     public Volume? WorkingVolumeFor(IEnumerable<TrayLoad> batches) => WorkingVolumeFor(Largest(batches));
 
-    /// <summary>What the session draws from the step's item: once, for each batch, for each sheet, or for each litre in the tray.</summary>
+    /// <summary>
+    /// What the session draws from the step's item: once, for each batch, for each sheet, or for each litre in the
+    /// tray.
+    /// </summary>
     public Quantity? DrawnFor(IReadOnlyList<TrayLoad> batches)
     {
         var largest = Largest(batches);
@@ -109,7 +126,9 @@ public sealed record ProcessStep
         };
     }
 
-    /// <summary>All that the session draws for the step: of its item, and of the items that are its other parts.</summary>
+    /// <summary>
+    /// All that the session draws for the step: of its item, and of the items that are its other parts.
+    /// </summary>
     /// <param name="item">The step's item.</param>
     /// <param name="batches">What lies in the trays together.</param>
     public IEnumerable<(string Item, Quantity Amount)> Drawn(Item item, IReadOnlyList<TrayLoad> batches)
@@ -133,10 +152,13 @@ public sealed record ProcessStep
         Share.Nearest(amount, (volume ?? Volume.FromMillilitres(1000)).Microlitres, 1_000_000);
 
     private Quantity? AmountFor(Format? format) => Amount
-        ?? (WorkingVolumeFor(format) is { } volume ? Quantity.Of((Dilution ?? UsualDilution ?? Dilution.Undiluted).SourceIn(volume)) : null);
+        ?? (WorkingVolumeFor(format) is { } volume
+            ? Quantity.Of((Dilution ?? UsualDilution ?? Dilution.Undiluted).SourceIn(volume))
+            : null);
 
     private Format? Largest(IEnumerable<TrayLoad> batches) =>
-        batches.OrderByDescending(batch => WorkingVolumeFor(batch.Format)?.Microlitres).Select(batch => batch.Format).FirstOrDefault();
+        batches.OrderByDescending(batch => WorkingVolumeFor(batch.Format)?.Microlitres).Select(batch => batch.Format)
+            .FirstOrDefault();
 }
 
 /// <summary>What lies in a tray together.</summary>
@@ -182,7 +204,10 @@ public static class StepNames
     /// <summary>The use's name.</summary>
     public static string Name(this StepUse use) => Uses[(int)use];
 
-    /// <summary>What is meant where a step does not say it: a developer is measured out for each batch, anything else once a session.</summary>
+    /// <summary>
+    /// What is meant where a step does not say it: a developer is measured out for each batch, anything else once a
+    /// session.
+    /// </summary>
     public static StepPer PerUnsaid(ItemRole role) => role == ItemRole.Developer ? StepPer.Batch : StepPer.Session;
 
     /// <summary>The name of what an amount is counted for.</summary>

@@ -8,7 +8,8 @@ namespace Ledger.Core.Sessions;
 /// <param name="Film">The film.</param>
 /// <param name="Group">The development group: N, N+1, N-1…; may be empty.</param>
 /// <param name="Count">How many.</param>
-/// <param name="Subject">What is on them, so that sheets of one subject are spread over the batches; empty when not known.</param>
+/// <param name="Subject">What is on them, so that sheets of one subject are spread over the batches; empty when not
+/// known.</param>
 /// <param name="Holder">The holder they were exposed in, for the same reason; empty when not known.</param>
 public sealed record SheetsToDevelop(Item Film, string Group, int Count, string Subject = "", string Holder = "")
 {
@@ -32,5 +33,6 @@ public sealed record PlannedSheet(int Number, string Subject, string Holder)
     public Sheet? Known { get; init; }
 
     /// <summary>What is known of it: "mill race, E04-1".</summary>
-    public override string ToString() => string.Join(", ", new[] { Subject, Known?.SideCode ?? Holder }.Where(text => text.Length > 0));
+    public override string ToString() =>
+        string.Join(", ", new[] { Subject, Known?.SideCode ?? Holder }.Where(text => text.Length > 0));
 }

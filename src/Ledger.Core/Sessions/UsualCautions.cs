@@ -1,12 +1,16 @@
 namespace Ledger.Core.Sessions;
 
-/// <summary>What stands on every page that concerns chemistry. It replaces neither the maker's sheet nor the law.</summary>
+/// <summary>
+/// What stands on every page that concerns chemistry. It replaces neither the maker's sheet nor the law.
+/// </summary>
 public static class UsualCautions
 {
     /// <summary>Who has the last word.</summary>
     public const string Governs = "The maker's safety data sheet, local rules and licensed practice govern.";
 
-    /// <summary>The line before an act that handles solutions or powders; short enough for a line of a narrow screen.</summary>
+    /// <summary>
+    /// The line before an act that handles solutions or powders; short enough for a line of a narrow screen.
+    /// </summary>
     public const string Handling = "Gloves, goggles, fresh air. Heed data sheet, local rules, licensed practice.";
 
     /// <summary>The same where there is a line more: on paper and in the help.</summary>

@@ -13,7 +13,8 @@ namespace Ledger.Core.Stock;
 /// <param name="OpenedOn">The day it was opened, or null while it is sealed.</param>
 /// <param name="HalfEmptyOn">The day on which it fell below half, or null.</param>
 public sealed record Container(
-    PlaceId Place, string Code, Lot Lot, Quantity Size, Quantity Held, Money Value, LocalDate? OpenedOn, LocalDate? HalfEmptyOn = null)
+    PlaceId Place, string Code, Lot Lot, Quantity Size, Quantity Held, Money Value, LocalDate? OpenedOn,
+    LocalDate? HalfEmptyOn = null)
 {
     /// <summary>Where it was moved to, in the order of days; none while it is where its lot is kept.</summary>
     public IReadOnlyList<StoragePlace> Moves { get; init; } = [];
@@ -25,8 +26,8 @@ public sealed record Container(
     public string Storage => Moves is [.., var last] ? last.Name : Lot.Storage;
 
     /// <summary>
-    /// Whether it is still sealed. One that is no longer full is not, even when the entry that opened it was taken back: something was drawn
-    /// from it since.
+    /// Whether it is still sealed. One that is no longer full is not, even when the entry that opened it was taken
+    /// back: something was drawn from it since.
     /// </summary>
     public bool IsSealed => OpenedOn is null && Held >= Size;
 
@@ -60,7 +61,9 @@ public sealed record Container(
     /// <summary>Its places of storage since its delivery.</summary>
     public IEnumerable<StoragePlace> Places => Moves.Prepend(new(Lot.ReceivedOn, Lot.Storage));
 
-    /// <summary>What tells it from its like, in words: emulsion or batch number, where it is kept, the user's exposure index.</summary>
+    /// <summary>
+    /// What tells it from its like, in words: emulsion or batch number, where it is kept, the user's exposure index.
+    /// </summary>
     /// <param name="kind">What sort of thing it holds: the number of a film is its emulsion's.</param>
     public IEnumerable<string> Marks(ItemKind kind)
     {

@@ -9,10 +9,11 @@ namespace Ledger.Core.Stock;
 public sealed record Draw(Container From, Quantity Quantity, Money Cost)
 {
     /// <summary>
-    /// Takes <paramref name="wanted"/> from containers in the order in which a worker reaches for them: open before sealed, then first
-    /// in, first out. What could not be found is in <paramref name="missing"/>.
+    /// Takes <paramref name="wanted"/> from containers in the order in which a worker reaches for them: open before
+    /// sealed, then first in, first out. What could not be found is in <paramref name="missing"/>.
     /// </summary>
-    public static IReadOnlyList<Draw> InOrder(IEnumerable<Container> containers, Quantity wanted, out Quantity missing) =>
+    public static IReadOnlyList<Draw> InOrder(IEnumerable<Container> containers, Quantity wanted,
+        out Quantity missing) =>
         AsGiven(Reach(containers), wanted, out missing);
 
     /// <summary>As <see cref="InOrder"/>, from containers that are in their order already.</summary>

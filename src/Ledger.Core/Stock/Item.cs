@@ -3,7 +3,9 @@ using Ledger.Core.Measures;
 
 namespace Ledger.Core.Stock;
 
-/// <summary>A product that is kept: a film in one format, a chemical, a supply, with the settings the user has given it.</summary>
+/// <summary>
+/// A product that is kept: a film in one format, a chemical, a supply, with the settings the user has given it.
+/// </summary>
 public sealed record Item
 {
     /// <summary>The item's number, once the ledger has one.</summary>
@@ -39,7 +41,10 @@ public sealed record Item
     /// <summary>The least concentrate per 80 sq in of film, whatever the dilution.</summary>
     public Volume? MinimumPer80SquareInches { get; init; }
 
-    /// <summary>How heavily a film or paper loads a fixer, in thousandths: 1000 for conventional grain, 1500 for tabular (2000 : 1333).</summary>
+    /// <summary>
+    /// How heavily a film or paper loads a fixer, in thousandths: 1000 for conventional grain, 1500 for tabular (2000 :
+    /// 1333).
+    /// </summary>
     public int FixerFactorThousandths { get; init; } = 1000;
 
     /// <summary>How long it keeps.</summary>
@@ -73,32 +78,47 @@ public sealed record Item
     public Volume? ReplenisherPer80SquareInches { get; init; }
 
     /// <summary>
-    /// How much replenisher a bath may take in all before it is mixed fresh, in per cent of its volume; null for as much as it holds.
+    /// How much replenisher a bath may take in all before it is mixed fresh, in per cent of its volume; null for as
+    /// much as it holds.
     /// </summary>
     public int? ReplenisherCeilingPercent { get; init; }
 
-    /// <summary>The colour at which the indicator in its working solution says that it is exhausted; null when it has no indicator.</summary>
+    /// <summary>
+    /// The colour at which the indicator in its working solution says that it is exhausted; null when it has no
+    /// indicator.
+    /// </summary>
     public string? Indicator { get; init; }
 
-    /// <summary>The code of the powder or concentrate that this stock solution is mixed from; null when it is bought as it is.</summary>
+    /// <summary>
+    /// The code of the powder or concentrate that this stock solution is mixed from; null when it is bought as it is.
+    /// </summary>
     public string? StockOf { get; init; }
 
-    /// <summary>The codes of the items that are part B, C… of its dilution, in that order: of 1+2+100 one; none for a dilution in one part.</summary>
+    /// <summary>
+    /// The codes of the items that are part B, C… of its dilution, in that order: of 1+2+100 one; none for a dilution
+    /// in one part.
+    /// </summary>
     public IReadOnlyList<string> OtherParts { get; init; } = [];
 
-    /// <summary>Days that a year in a freezer adds to its date: fast film gains less than slow; null for the ledger's setting.</summary>
+    /// <summary>
+    /// Days that a year in a freezer adds to its date: fast film gains less than slow; null for the ledger's setting.
+    /// </summary>
     public int? FreezerDays { get; init; }
 
     /// <summary>Days that a year in a refrigerator adds; null for the ledger's setting.</summary>
     public int? FridgeDays { get; init; }
 
-    /// <summary>Hours that it warms up closed after the freezer: a large box takes longer; null for the ledger's setting.</summary>
+    /// <summary>
+    /// Hours that it warms up closed after the freezer: a large box takes longer; null for the ledger's setting.
+    /// </summary>
     public int? ThawHours { get; init; }
 
     /// <summary>Whether it is paper, which never goes through a bath for film.</summary>
     public bool IsPaper => Role is ItemRole.ResinCoatedPaper or ItemRole.FibrePaper;
 
-    /// <summary>A quantity in the item's own unit: grams of a liquid are turned into its volume, and back, by its density.</summary>
+    /// <summary>
+    /// A quantity in the item's own unit: grams of a liquid are turned into its volume, and back, by its density.
+    /// </summary>
     /// <returns>Null when the units do not agree and no density joins them.</returns>
     public Quantity? Converted(Quantity quantity) => (quantity.Unit, Unit, Density) switch
     {

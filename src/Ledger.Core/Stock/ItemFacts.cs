@@ -11,7 +11,8 @@ public static class ItemFacts
     public static IEnumerable<(string Label, string Text)> Of(Item item, MeasureStyle style)
     {
         ArgumentNullException.ThrowIfNull(item);
-        return All(item, style).Where(fact => !string.IsNullOrEmpty(fact.Text)).Select(fact => (fact.Label, fact.Text!));
+        return All(item, style).Where(fact => !string.IsNullOrEmpty(fact.Text))
+            .Select(fact => (fact.Label, fact.Text!));
     }
 
     private static IEnumerable<(string Label, string? Text)> All(Item item, MeasureStyle style) =>
@@ -23,11 +24,15 @@ public static class ItemFacts
         ("other parts", string.Join(", ", item.OtherParts)),
         ("capacity", item.Capacity is { } capacity ? Litre(capacity, style) : null),
         .. item.OtherCapacities.Select(other => ("or", (string?)Litre(other, style))),
-        ("at least", item.MinimumPer80SquareInches is { } least ? $"{least.ToText(style)} for each {Area.Unit80.ToText(style)}" : null),
+        ("at least", item.MinimumPer80SquareInches is { } least
+            ? $"{least.ToText(style)} for each {Area.Unit80.ToText(style)}"
+            : null),
         ("mixed from", item.StockOf),
         ("density", item.Density is { } density ? $"{Scaled.ToText(density.GramsPerMillilitre, 3)} g per ml" : null),
         ("not drawn", item.DeadVolume is { } dead ? $"{dead.ToText(style)} in each bottle" : null),
-        ("replenisher", item.ReplenisherPer80SquareInches is { } rate ? $"{rate.ToText(style)} for each {Area.Unit80.ToText(style)}" : null),
+        ("replenisher", item.ReplenisherPer80SquareInches is { } rate
+            ? $"{rate.ToText(style)} for each {Area.Unit80.ToText(style)}"
+            : null),
         ("ceiling", item.ReplenisherCeilingPercent is { } ceiling ? $"{ceiling} % of its volume in replenisher" : null),
         ("exhausted when", item.Indicator is { } colour ? $"its indicator is {colour}" : null),
         ("fixer factor", item.Kind == ItemKind.Film ? Scaled.InUnits(item.FixerFactorThousandths, 1000) : null),
@@ -50,8 +55,10 @@ public static class ItemFacts
         ("cautions", item.Cautions),
     ];
 
-    private static string Litre(Capacity capacity, MeasureStyle style) => $"{capacity.PerLitre.ToText(style)} per litre ({capacity.Basis})";
+    private static string Litre(Capacity capacity, MeasureStyle style) =>
+        $"{capacity.PerLitre.ToText(style)} per litre ({capacity.Basis})";
 
     private static string Limits(params (string What, int? Count, string Unit)[] limits) => string.Join(
-        "; ", limits.Where(limit => limit.Count is not null).Select(limit => $"{limit.What} {Counted.Of(limit.Count!.Value, limit.Unit)}"));
+        "; ", limits.Where(limit => limit.Count is not null)
+            .Select(limit => $"{limit.What} {Counted.Of(limit.Count!.Value, limit.Unit)}"));
 }

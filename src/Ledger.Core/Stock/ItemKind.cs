@@ -63,15 +63,18 @@ public static class ItemNames
     public static IReadOnlyList<string> Kinds { get; } = ["film", "chemical", "supply"];
 
     /// <summary>
-    /// other, developer, stop, fixer, wash aid, wetting agent, toner, water, rc paper, fibre paper; and of steps alone: presoak, wash, final rinse.
+    /// other, developer, stop, fixer, wash aid, wetting agent, toner, water, rc paper, fibre paper; and of steps alone:
+    /// presoak, wash, final rinse.
     /// </summary>
     public static IReadOnlyList<string> Roles { get; } =
     [
-        "other", "developer", "stop", "fixer", "wash aid", "wetting agent", "toner", "water", "rc paper", "fibre paper", "presoak", "wash", "final rinse",
+        "other", "developer", "stop", "fixer", "wash aid", "wetting agent", "toner", "water",
+        "rc paper", "fibre paper", "presoak", "wash", "final rinse",
     ];
 
     /// <summary>Whether only a step of a process can have the role, because nothing is bought for it.</summary>
-    public static bool IsOfStepsOnly(this ItemRole role) => role is ItemRole.Presoak or ItemRole.Wash or ItemRole.FinalRinse;
+    public static bool IsOfStepsOnly(this ItemRole role) =>
+        role is ItemRole.Presoak or ItemRole.Wash or ItemRole.FinalRinse;
 
     /// <summary>The kind's name.</summary>
     public static string Name(this ItemKind kind) => Kinds[(int)kind];

@@ -6,7 +6,8 @@ namespace Ledger.Core.Stock;
 /// <param name="Supplier">Where; may be empty.</param>
 /// <param name="IsPrepaid">Whether it is paid already.</param>
 /// <param name="Lines">What was ordered, each item once.</param>
-public sealed record Order(string Code, LocalDate PlacedOn, string Supplier, bool IsPrepaid, IReadOnlyList<OrderLine> Lines)
+public sealed record Order(string Code, LocalDate PlacedOn, string Supplier, bool IsPrepaid,
+    IReadOnlyList<OrderLine> Lines)
 {
     /// <summary>Whether something is still to come.</summary>
     public bool IsOpen => Lines.Any(line => line.IsOpen);
@@ -19,5 +20,6 @@ public sealed record Order(string Code, LocalDate PlacedOn, string Supplier, boo
         Lines.FirstOrDefault(line => line.Item.Equals(item.Trim(), StringComparison.OrdinalIgnoreCase));
 
     /// <summary>The order with one of its lines replaced.</summary>
-    public Order With(OrderLine changed) => this with { Lines = [.. Lines.Select(line => line.Item == changed.Item ? changed : line)] };
+    public Order With(OrderLine changed) =>
+        this with { Lines = [.. Lines.Select(line => line.Item == changed.Item ? changed : line)] };
 }

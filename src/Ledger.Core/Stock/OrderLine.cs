@@ -12,10 +12,12 @@ namespace Ledger.Core.Stock;
 /// <param name="Delivered">What has come.</param>
 /// <param name="IsCancelled">Whether what had not come by then was cancelled.</param>
 public sealed record OrderLine(
-    string Item, long Packs, Quantity Ordered, Money Price, LocalDate? ExpectedOn, bool IsBackOrdered, Quantity Delivered, bool IsCancelled)
+    string Item, long Packs, Quantity Ordered, Money Price, LocalDate? ExpectedOn, bool IsBackOrdered,
+    Quantity Delivered, bool IsCancelled)
 {
     /// <summary>What is still to come.</summary>
-    public Quantity Outstanding => IsCancelled || Delivered >= Ordered ? Ordered with { Base = 0 } : Ordered - Delivered;
+    public Quantity Outstanding =>
+        IsCancelled || Delivered >= Ordered ? Ordered with { Base = 0 } : Ordered - Delivered;
 
     /// <summary>The same in packs; a part of one where a part has come.</summary>
     public decimal OutstandingPacks => (decimal)Outstanding.Base * Packs / Ordered.Base;
@@ -34,7 +36,8 @@ public sealed record OrderLine(
     {
         if (!IsOpen)
             return IsCancelled ? Delivered.IsZero ? "cancelled" : "part delivered, rest cancelled" : "delivered";
-        var states = new[] { (IsPartDelivered, "part delivered"), (IsBackOrdered, "back-ordered"), (IsLate(today), "late") }
+        var states = new[] { (IsPartDelivered, "part delivered"), (IsBackOrdered, "back-ordered"),
+            (IsLate(today), "late") }
             .Where(state => state.Item1).Select(state => state.Item2).ToList();
         return states.Count == 0 ? "on order" : string.Join(", ", states);
     }

@@ -10,7 +10,8 @@ namespace Ledger.Core.Stock;
 /// <param name="OrderCost">What an order costs, however large it is: shipping, the trip to the shop.</param>
 /// <param name="HoldingThousandths">What a year's keeping costs, in thousandths of the price.</param>
 public sealed record OrderTerms(
-    string Item, int? CoverDays, AnnualDate? WindowOpens, AnnualDate? WindowCloses, Money? OrderCost, int? HoldingThousandths)
+    string Item, int? CoverDays, AnnualDate? WindowOpens, AnnualDate? WindowCloses, Money? OrderCost,
+    int? HoldingThousandths)
 {
     /// <summary>For how many days an order should last when the user has not said.</summary>
     public const int UsualCoverDays = 60;
@@ -18,7 +19,9 @@ public sealed record OrderTerms(
     /// <summary>The terms of an item of which nothing was said.</summary>
     public static OrderTerms None(string item) => new(item, null, null, null, null, null);
 
-    /// <summary>The first day from <paramref name="day"/> on that lies in the window; that day itself when there is no window.</summary>
+    /// <summary>
+    /// The first day from <paramref name="day"/> on that lies in the window; that day itself when there is no window.
+    /// </summary>
     public LocalDate NextChance(LocalDate day)
     {
         if (WindowOpens is not { } opens || WindowCloses is not { } closes || IsInWindow(day, opens, closes))
@@ -38,7 +41,8 @@ public sealed record OrderTerms(
 
     /// <summary>The days from one window's opening to the next; null without a window.</summary>
     public int? DaysToFollowingWindow(LocalDate chance) => LastChance(chance) is { } closing && WindowOpens is { } opens
-        ? Period.DaysBetween(chance, opens.InYear(closing.Year) > closing ? opens.InYear(closing.Year) : opens.InYear(closing.Year + 1))
+        ? Period.DaysBetween(chance,
+            opens.InYear(closing.Year) > closing ? opens.InYear(closing.Year) : opens.InYear(closing.Year + 1))
         : null;
 
     private static bool IsInWindow(LocalDate day, AnnualDate opens, AnnualDate closes)

@@ -21,7 +21,9 @@ public static class Places
     /// <summary>Whole containers and sheets discarded unused.</summary>
     public static readonly PlaceId Discarded = new(6);
 
-    /// <summary>Where powder turns into stock solution: what goes in as one lot comes out as another, at the same cost.</summary>
+    /// <summary>
+    /// Where powder turns into stock solution: what goes in as one lot comes out as another, at the same cost.
+    /// </summary>
     public static readonly PlaceId Mixing = new(7);
 
     /// <summary>Paper that was printed on.</summary>

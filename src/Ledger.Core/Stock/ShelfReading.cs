@@ -13,14 +13,18 @@ public sealed record ShelfReading
     public ShelfReading(Item item, IEnumerable<Container> containers, LocalDate today)
     {
         Item = item;
-        Containers = [.. containers.Select(container => new ContainerReading(container, container.GoodUntil(item.Keeping), today))];
+        Containers =
+            [.. containers.Select(container => new ContainerReading(container,
+                container.GoodUntil(item.Keeping), today))];
         OnHand = item.Of(Containers.Sum(container => container.Container.Held.Base));
-        Expired = item.Of(Containers.Where(container => container.IsPast).Sum(container => container.Container.Held.Base));
+        Expired = item.Of(Containers.Where(container => container.IsPast)
+            .Sum(container => container.Container.Held.Base));
         Suspect = item.Of(Containers.Where(container =>
             container is { IsPast: false, IsSuspect: true }).Sum(container => container.Container.Held.Base));
         Dead = item.Of(Containers.Where(container => container.IsUsable)
             .Sum(container => (container.Container.Held - container.Container.Drawable(item.DeadVolume)).Base));
-        Unpriced = item.Of(Containers.Where(container => !container.Container.Lot.IsPriced).Sum(container => container.Container.Held.Base));
+        Unpriced = item.Of(Containers.Where(container => !container.Container.Lot.IsPriced)
+            .Sum(container => container.Container.Held.Base));
         Value = new(Containers.Sum(container => container.Container.Value.Millionths));
     }
 

@@ -20,16 +20,21 @@ public interface ITraceRecords
     IReadOnlyList<TraceLink> OutOf(IReadOnlyCollection<TraceNode> nodes, LocalDate asOf) => [];
 
     /// <summary>
-    /// The links that lead from these nodes, where only some are wanted: at most so many rows of each sort are looked at.
+    /// The links that lead from these nodes, where only some are wanted: at most so many rows of each sort are looked
+    /// at.
     /// </summary>
     /// <returns>The links, and whether there may be more.</returns>
     (IReadOnlyList<TraceLink> Links, bool AreMore) OutOf(
         IReadOnlyCollection<TraceNode> nodes, LocalDate asOf, int atMost) => (OutOf(nodes, asOf), false);
 
-    /// <summary>The sheets that went through a bath in sessions after a moment, at most so many, the first first.</summary>
+    /// <summary>
+    /// The sheets that went through a bath in sessions after a moment, at most so many, the first first.
+    /// </summary>
     IReadOnlyList<SheetId> ThroughSince(TraceNode bath, Moment after, LocalDate asOf, int atMost) => [];
 
-    /// <summary>What a bath had taken before and after one session or print session; null where that did not go through it.</summary>
+    /// <summary>
+    /// What a bath had taken before and after one session or print session; null where that did not go through it.
+    /// </summary>
     BathPassing? Passing(TraceNode bath, TraceNode by, LocalDate asOf) => null;
 
     /// <summary>What each of these nodes is called and what there is to say of it.</summary>

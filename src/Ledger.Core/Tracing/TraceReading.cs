@@ -19,7 +19,9 @@ public sealed record TraceStep(TraceNode Node, TraceLabel Label, LocalDate? On, 
     /// <summary>Whether there are more than so many.</summary>
     public bool AreMore { get; init; }
 
-    /// <summary>How many, in words: "35 more", "many more" where they were not counted to the end, "no other".</summary>
+    /// <summary>
+    /// How many, in words: "35 more", "many more" where they were not counted to the end, "no other".
+    /// </summary>
     public string Others => AreMore ? "many more" : OtherSheets == 0 ? "no other" : $"{OtherSheets} more";
 }
 
@@ -58,7 +60,8 @@ public sealed class TraceReading
         (Name, Start, _records, _asOf) = (name, start, records, asOf);
         var walk = new TraceWalk(records, asOf);
         var (back, forward) = (walk.Back(start), walk.Forward(start));
-        var labels = records.Labels([.. back.Nodes.Keys.Union(forward.Nodes.Keys.Where(node => node.Kind != TraceKind.Sheet))], asOf);
+        var labels = records.Labels(
+            [.. back.Nodes.Keys.Union(forward.Nodes.Keys.Where(node => node.Kind != TraceKind.Sheet))], asOf);
         StartLabels = [.. start.Select(node => Labelled(node, labels))];
         Sheets = [.. Traced(forward, labels)];
         Back = [.. Steps(back, labels, bath)];

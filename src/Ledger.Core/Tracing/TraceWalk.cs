@@ -54,8 +54,8 @@ public sealed class TraceWalk(ITraceRecords records, LocalDate asOf)
         }
 
         return new(
-            reached.ToDictionary(pair => pair.Key, pair => new Reached(pair.Key, pair.Value.At, pair.Value.Via)), isForward,
-            isCut || frontier.Count > 0);
+            reached.ToDictionary(pair => pair.Key, pair => new Reached(pair.Key, pair.Value.At, pair.Value.Via)),
+            isForward, isCut || frontier.Count > 0);
     }
 
     private List<TraceLink> Links(TraceNode node, bool isForward, int atMost) => !isForward ? _into[node]

@@ -8,12 +8,14 @@ namespace Ledger.Exchange.Calendars;
 public sealed record EarlierEvent(string Uid, LocalDate Date, string Summary, int Sequence);
 
 /// <summary>
-/// What an earlier calendar file of this program held: days without a time. Whatever else stands in it is passed over, so any file can be read.
+/// What an earlier calendar file of this program held: days without a time. Whatever else stands in it is passed over,
+/// so any file can be read.
 /// </summary>
 /// <remarks>
-/// Ical.Net, which writes the file, is not asked to read it: it gives up a whole calendar for one line that it cannot parse, such as another program may
-/// have put into the file, and makes the value of every property by reflection, of types that are not all public, so that a native binary would lack
-/// their constructors. Wanted are four properties of our own events. The tests hold this reader against the library's.
+/// Ical.Net, which writes the file, is not asked to read it: it gives up a whole calendar for one line that it cannot
+/// parse, such as another program may have put into the file, and makes the value of every property by reflection, of
+/// types that are not all public, so that a native binary would lack their constructors. Wanted are four properties of
+/// our own events. The tests hold this reader against the library's.
 /// </remarks>
 public static class EarlierCalendar
 {
@@ -43,12 +45,15 @@ public static class EarlierCalendar
 
     private static EarlierEvent? Event(Dictionary<string, string> fields) =>
         fields.TryGetValue("UID", out var uid) && fields.TryGetValue("DTSTART", out var start) && start.Length >= 8
-            && DateOnly.TryParseExact(start[..8], "yyyyMMdd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
+            && DateOnly.TryParseExact(start[..8], "yyyyMMdd", CultureInfo.InvariantCulture,
+                DateTimeStyles.None, out var day)
             ? new(uid, LocalDate.FromDateOnly(day), Plain(fields.GetValueOrDefault("SUMMARY", "")),
-                int.TryParse(fields.GetValueOrDefault("SEQUENCE"), NumberStyles.None, CultureInfo.InvariantCulture, out var sequence) ? sequence : 0)
+                int.TryParse(fields.GetValueOrDefault("SEQUENCE"), NumberStyles.None, CultureInfo.InvariantCulture,
+                    out var sequence) ? sequence : 0)
             : null;
 
     /// <summary>A text without the escapes of RFC 5545, 3.3.11.</summary>
     private static string Plain(string text) => text.Replace("\\n", " ", StringComparison.OrdinalIgnoreCase)
-        .Replace("\\,", ",", StringComparison.Ordinal).Replace("\\;", ";", StringComparison.Ordinal).Replace("\\\\", "\\", StringComparison.Ordinal);
+        .Replace("\\,", ",", StringComparison.Ordinal).Replace("\\;", ";", StringComparison.Ordinal).Replace("\\\\",
+            "\\", StringComparison.Ordinal);
 }

@@ -1,13 +1,13 @@
 namespace Ledger.Exchange.Export;
 
 /// <summary>
-/// The readings of all costs as tables, exact to the millionth of the ledger's currency: by month, year, film, session and sheet, how every
-/// year reconciles, and what every delivery cost.
+/// The readings of all costs as tables, exact to the millionth of the ledger's currency: by month, year, film, session
+/// and sheet, how every year reconciles, and what every delivery cost.
 /// </summary>
 public static class CostTables
 {
-    private static readonly string[] Sheets = ["sheets_used", "negatives", "keepers", "unpriced_sheets", "per_sheet_used", "per_negative",
-        "per_keeper"];
+    private static readonly string[] Sheets = ["sheets_used", "negatives", "keepers", "unpriced_sheets",
+        "per_sheet_used", "per_negative", "per_keeper"];
     private static readonly string[] Uses = ["film_cost", "chemistry", "supplies", "prints", "waste", "used"];
 
     /// <summary>The tables of a ledger, from its first day to today, by the formula of its settings.</summary>
@@ -35,27 +35,34 @@ public static class CostTables
             $"cost_by_{name}", [name, .. Sheets, .. Uses],
             CostSlices.Of(all, grouping).Select(slice => (IReadOnlyList<string?>)
             [
-                slice.Name, .. Figures(slice.PerSheet), .. Texts(slice.Film, slice.Chemistry, slice.Supplies, slice.Prints, slice.Waste, slice.Used),
+                slice.Name, .. Figures(slice.PerSheet),
+                .. Texts(slice.Film, slice.Chemistry, slice.Supplies, slice.Prints, slice.Waste, slice.Used),
             ]));
     }
 
     private static ExportedTable EachSheet(CostReading all) => new(
         "cost_by_sheet",
-        ["sheet", "negative", "session", "date", "film", "fate", "film_cost", "developer", "other_chemistry", "supplies", "total", "is_complete"],
+        ["sheet", "negative", "session", "date", "film", "fate", "film_cost", "developer",
+            "other_chemistry", "supplies", "total", "is_complete"],
         all.Sheets.Select(sheet => (IReadOnlyList<string?>)
         [
-            sheet.Sheet, sheet.Negative, sheet.Session, Dates.Text(sheet.Date), sheet.Item, Core.Sessions.Fates.Name(sheet.Fate),
+            sheet.Sheet, sheet.Negative, sheet.Session, Dates.Text(sheet.Date), sheet.Item,
+            Core.Sessions.Fates.Name(sheet.Fate),
             .. Texts(sheet.Film, sheet.Developer, sheet.OtherChemistry, sheet.Supplies, sheet.Total),
             sheet.IsComplete ? "yes" : "no",
         ]));
 
-    /// <summary>Opening + bought = film_cost + chemistry + supplies + prints + waste + on hand + in baths, in every row.</summary>
+    /// <summary>
+    /// Opening + bought = film_cost + chemistry + supplies + prints + waste + on hand + in baths, in every row.
+    /// </summary>
     private static ExportedTable Years(ILedger ledger, CostFormula formula, CostReading all)
     {
-        var first = all.Sheets.Select(sheet => sheet.Date).Concat(ledger.Prices(ledger.Today).Select(price => price.Date))
+        var first = all.Sheets.Select(sheet => sheet.Date)
+            .Concat(ledger.Prices(ledger.Today).Select(price => price.Date))
             .DefaultIfEmpty(ledger.Today).Min().Year;
         return new(
-            "cost_reconciled", ["year", "opening", "bought", "film_cost", "chemistry", "supplies", "prints", "waste", "on_hand", "in_baths"],
+            "cost_reconciled", ["year", "opening", "bought", "film_cost", "chemistry", "supplies",
+                "prints", "waste", "on_hand", "in_baths"],
             Enumerable.Range(first, ledger.Today.Year - first + 1).Select(year => Year(ledger, formula, year)));
     }
 
@@ -67,8 +74,8 @@ public static class CostTables
         [
             Scaled.ToText(year, 0),
             .. Texts(
-                costs.Opening, costs.Facts.Bought, costs.Film, costs.Chemistry, costs.Supplies, costs.Prints, costs.Waste, costs.OnHand,
-                costs.StillInBaths),
+                costs.Opening, costs.Facts.Bought, costs.Film, costs.Chemistry, costs.Supplies,
+                costs.Prints, costs.Waste, costs.OnHand, costs.StillInBaths),
         ];
     }
 
@@ -76,8 +83,9 @@ public static class CostTables
         "price_history", ["item", "date", "lot", "quantity", "unit", "cost", "per_unit", "paid_in"],
         ledger.Prices(ledger.Today).Select(price => (IReadOnlyList<string?>)
         [
-            price.Item, Dates.Text(price.Date), Scaled.ToText(price.Lot.Value, 0), Scaled.ToText(price.Quantity.Value, 6),
-            price.Quantity.Unit.Name(), .. price.IsPriced ? Texts(price.Cost, price.PerUnit) : [null, null], price.Currency ?? currency,
+            price.Item, Dates.Text(price.Date), Scaled.ToText(price.Lot.Value, 0),
+            Scaled.ToText(price.Quantity.Value, 6), price.Quantity.Unit.Name(),
+            .. price.IsPriced ? Texts(price.Cost, price.PerUnit) : [null, null], price.Currency ?? currency,
         ]));
 
     private static IEnumerable<string?> Figures(FilmCost cost) =>

@@ -2,7 +2,10 @@ using System.Buffers;
 
 namespace Ledger.Exchange.Export;
 
-/// <summary>Writes a table as CSV: RFC 4180, a header row, lines that end with CR LF, text that no spreadsheet runs as a formula.</summary>
+/// <summary>
+/// Writes a table as CSV: RFC 4180, a header row, lines that end with CR LF, text that no spreadsheet runs as a
+/// formula.
+/// </summary>
 public static class CsvTable
 {
     // A byte order mark is among them, because without quotes it would vanish from the beginning of a file.
@@ -36,7 +39,8 @@ public static class CsvTable
     }
 
     /// <summary>
-    /// Beside what the format asks for: an empty cell alone in its row would read as an empty line, and blanks at the ends as padding.
+    /// Beside what the format asks for: an empty cell alone in its row would read as an empty line, and blanks at the
+    /// ends as padding.
     /// </summary>
     private static bool NeedsQuotes(ReadOnlySpan<char> text, bool isAlone) =>
         text.ContainsAny(NeedQuotes) || text.Trim().Length != text.Length || (isAlone && text.IsEmpty);

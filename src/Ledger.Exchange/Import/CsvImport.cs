@@ -7,8 +7,8 @@ namespace Ledger.Exchange.Import;
 public static class CsvImport
 {
     /// <summary>
-    /// The names of the files, one for each kind of entry that <see cref="EntryKinds"/> describes, in the order in which entries of the same
-    /// day are posted.
+    /// The names of the files, one for each kind of entry that <see cref="EntryKinds"/> describes, in the order in
+    /// which entries of the same day are posted.
     /// </summary>
     public static IReadOnlyList<string> Kinds { get; } = [.. KindFile.All.Select(kind => kind.Name)];
 
@@ -53,9 +53,11 @@ public static class CsvImport
         using var text = new PlainText(csv);
         var rows = reading.Rows(text).ToList();
         var entries = known.Entries(rows, terms, name, reading.Mark).ToList();
-        return new(name, entries, [.. reading.Problems.OrderBy(problem => problem.Line)], reading.Remarks, reading.IsWhole);
+        return new(name, entries, [.. reading.Problems.OrderBy(problem => problem.Line)], reading.Remarks,
+            reading.IsWhole);
     }
 
     private static KindFile Known(string kind) => KindFile.All.FirstOrDefault(known => known.Name == kind)
-        ?? throw new ArgumentException($"there is no kind of file \"{kind}\"; known: {string.Join(", ", Kinds)}", nameof(kind));
+        ?? throw new ArgumentException($"there is no kind of file \"{kind}\"; known: {string.Join(", ", Kinds)}",
+            nameof(kind));
 }

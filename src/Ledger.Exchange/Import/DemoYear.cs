@@ -9,7 +9,9 @@ public static class DemoYear
     /// <summary>The files, as far as they are there.</summary>
     public static IReadOnlyList<string> Kinds { get; } = [.. CsvImport.Kinds.Where(kind => Open(kind) is not null)];
 
-    /// <summary>The entries in their order, moved in time so that the year's last day is <paramref name="today"/>.</summary>
+    /// <summary>
+    /// The entries in their order, moved in time so that the year's last day is <paramref name="today"/>.
+    /// </summary>
     public static IReadOnlyList<Entry> Read(LocalDate today)
     {
         var days = Period.DaysBetween(LastDay, today);
@@ -23,5 +25,6 @@ public static class DemoYear
     }
 
     /// <summary>The bytes of a file of the demo year, or null when it has none of that kind.</summary>
-    public static Stream? Open(string kind) => typeof(DemoYear).Assembly.GetManifestResourceStream($"sample-data/{kind}.csv");
+    public static Stream? Open(string kind) =>
+        typeof(DemoYear).Assembly.GetManifestResourceStream($"sample-data/{kind}.csv");
 }

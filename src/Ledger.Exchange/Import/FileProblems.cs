@@ -7,7 +7,8 @@ namespace Ledger.Exchange.Import;
 internal static class FileProblems
 {
     public static RowProblem NoHeader(KindFile kind) => new(
-        0, "", "nothing", $"accepted is a header row with the columns {string.Join(", ", kind.NeededColumns)}, and rows below it");
+        0, "", "nothing",
+        $"accepted is a header row with the columns {string.Join(", ", kind.NeededColumns)}, and rows below it");
 
     public static RowProblem NoText(string found) =>
         new(0, "", found, "accepted is text in UTF-8, such as a spreadsheet saves as CSV");
@@ -21,7 +22,8 @@ internal static class FileProblems
         if (record.Fault is { } fault)
             yield return Quotes(record.Line, fault);
         foreach (var name in header.Repeated)
-            yield return new(record.Line, "", $"the column {Row.Shown(name)} more than once", "accepted is each column once");
+            yield return new(record.Line, "", $"the column {Row.Shown(name)} more than once",
+                "accepted is each column once");
         var missing = kind.NeededColumns.Where(name => header.Position(name) < 0).ToList();
         if (missing.Count > 0)
             yield return new(
@@ -38,7 +40,8 @@ internal static class FileProblems
             return new(record.Line, "", Counted.Of(count, "field"), $"accepted are {header.Width}, as in the header");
         if (record.TooLong is { } position)
             return new(
-                record.Line, "", $"a text that is too long in field {position + 1}", $"accepted are {CsvRows.LongestField} bytes at most");
+                record.Line, "", $"a text that is too long in field {position + 1}",
+                $"accepted are {CsvRows.LongestField} bytes at most");
         return null;
     }
 

@@ -16,7 +16,9 @@ internal sealed class FileReading(KindFile kind)
     /// <summary>Whether all rows were found; not where the header is bad, or something ended the reading.</summary>
     public bool IsWhole { get; private set; } = true;
 
-    /// <summary>The rows that are whole. What ends the reading before the end of the file is put down as a problem.</summary>
+    /// <summary>
+    /// The rows that are whole. What ends the reading before the end of the file is put down as a problem.
+    /// </summary>
     public IEnumerable<Row> Rows(PlainText text)
     {
         using var records = Records(text).GetEnumerator();
@@ -46,7 +48,9 @@ internal sealed class FileReading(KindFile kind)
             Remarks.Add("the file has a header and no rows");
     }
 
-    /// <summary>The records; the text is touched only when the first one is asked for, so that every fault in it comes up there.</summary>
+    /// <summary>
+    /// The records; the text is touched only when the first one is asked for, so that every fault in it comes up there.
+    /// </summary>
     private IEnumerable<CsvRecord> Records(PlainText text)
     {
         Mark = Separator.In(text.PeekLine(), kind.Columns);
@@ -78,7 +82,8 @@ internal sealed class FileReading(KindFile kind)
         Problems.AddRange(FileProblems.OfHeader(record, header, kind));
         foreach (var name in header.Names.Where(name => !kind.Columns.Contains(name)))
             Remarks.Add(
-                $"the column {Row.Shown(name)} is not known in {kind.Name} and was left out; known are {string.Join(", ", kind.Columns)}");
+                $"the column {Row.Shown(name)} is not known in {kind.Name} and was left out; known are "
+                    + $"{string.Join(", ", kind.Columns)}");
         IsWhole = Problems.Count == 0;
         return IsWhole ? header : null;
     }

@@ -8,11 +8,12 @@ namespace Ledger.Exchange.Import;
 /// <param name="Problems">Every bad row; a file with any of them is not imported.</param>
 /// <param name="Remarks">What the user should know but need not change, such as a column that was left out.</param>
 /// <param name="IsWhole">
-/// Whether all of its rows were found, though some may be bad. Otherwise there is little use in what its entries, and those that need them, are
-/// refused for.
+/// Whether all of its rows were found, though some may be bad. Otherwise there is little use in what its entries, and
+/// those that need them, are refused for.
 /// </param>
 public sealed record ImportFile(
-    string Source, IReadOnlyList<SourcedEntry> Entries, IReadOnlyList<RowProblem> Problems, IReadOnlyList<string> Remarks, bool IsWhole);
+    string Source, IReadOnlyList<SourcedEntry> Entries, IReadOnlyList<RowProblem> Problems,
+    IReadOnlyList<string> Remarks, bool IsWhole);
 
 /// <summary>An entry and where it was read.</summary>
 /// <param name="Source">What the user calls the file.</param>

@@ -6,8 +6,8 @@ public static class ImportFolder
     /// <summary>Reads the files. Definitions that name no day stand on the earliest day of all the files.</summary>
     /// <param name="files">Each file's kind and bytes; the streams stay open.</param>
     /// <param name="terms">
-    /// What was known before; items of the files come first, and formats of the files are put into its table. Its today is the day of
-    /// definitions when no file names a day.
+    /// What was known before; items of the files come first, and formats of the files are put into its table. Its today
+    /// is the day of definitions when no file names a day.
     /// </param>
     /// <returns>The files in the order of <see cref="CsvImport.Kinds"/>.</returns>
     /// <exception cref="ArgumentException">There is no such kind.</exception>
@@ -27,12 +27,16 @@ public static class ImportFolder
             read.Add(file);
         }
 
-        var earliest = read.SelectMany(file => file.Entries).Where(sourced => sourced.HasDay).Select(sourced => sourced.Entry.Date)
+        var earliest = read.SelectMany(file => file.Entries).Where(sourced => sourced.HasDay)
+            .Select(sourced => sourced.Entry.Date)
             .DefaultIfEmpty(terms.Today).Min();
-        return [.. read.Select(file => file with { Entries = [.. file.Entries.Select(sourced => On(earliest, sourced))] })];
+        return [
+            .. read.Select(file => file with { Entries = [.. file.Entries.Select(sourced => On(earliest, sourced))] })];
     }
 
-    /// <summary>All entries of the files as one sequence: by date, on the same day by kind, and as they stand in their file.</summary>
+    /// <summary>
+    /// All entries of the files as one sequence: by date, on the same day by kind, and as they stand in their file.
+    /// </summary>
     /// <param name="files">The files in the order of their kinds.</param>
     public static IReadOnlyList<SourcedEntry> InOrder(IEnumerable<ImportFile> files) =>
         [.. files.SelectMany(file => file.Entries).OrderBy(sourced => sourced.Entry.Date)];

@@ -4,12 +4,14 @@ using Ledger.Exchange.Import.Rows;
 namespace Ledger.Exchange.Import;
 
 /// <summary>
-/// The file of a kind of entry, made from its description: a column for each field; the lines of an entry are rows that share its name, or
-/// its reference. What the whole entry says stands in one of its rows at least.
+/// The file of a kind of entry, made from its description: a column for each field; the lines of an entry are rows that
+/// share its name, or its reference. What the whole entry says stands in one of its rows at least.
 /// </summary>
 internal sealed class KindFile
 {
-    /// <summary>What stands in a cell that says nothing on purpose: what an earlier import read there is to go.</summary>
+    /// <summary>
+    /// What stands in a cell that says nothing on purpose: what an earlier import read there is to go.
+    /// </summary>
     public const string Nothing = "-";
 
     private readonly EntryKind _kind;
@@ -42,7 +44,9 @@ internal sealed class KindFile
     public IEnumerable<CsvColumn> Described => Columns.Select(column => new CsvColumn(
         column, _fields[column].Help, _fields[column].Example, NeededColumns.Contains(column)));
 
-    /// <summary>A definition that names no day stands on the earliest of all; whatever else happens, happens on a day.</summary>
+    /// <summary>
+    /// A definition that names no day stands on the earliest of all; whatever else happens, happens on a day.
+    /// </summary>
     private bool NeedsDay => _kind.IsDated || !_kind.IsReplaceable;
 
     /// <summary>What may stand in a column, for a template.</summary>
@@ -67,13 +71,15 @@ internal sealed class KindFile
         var lines = group.Rows.Where(HasLine).ToList();
         var text = Text(group, lines);
         var denied = IsKnownByName(text) ? Denied(text).ToArray() : [];
-        // Dates are read as they stand in the file first: moving a file in time leaves the identity of its rows as it is.
+        // Dates are read as they stand in the file first: moving a file in time leaves the identity of its rows as it
+        // is.
         var unmoved = terms with { Shift = ReadingTerms.Unmoved };
         var reading = EntryReading.Read(_kind, text, unmoved);
         foreach (var problem in reading.Problems)
             Refuse(problem, group, lines);
         if (NeedsDay && text[CommonFields.Date].Length == 0)
-            group.Rows[0].Refuse(CommonFields.Date.Name, $"accepted is {Notations.Date.Read("", new(), unmoved).Accepted}");
+            group.Rows[0].Refuse(CommonFields.Date.Name,
+                $"accepted is {Notations.Date.Read("", new(), unmoved).Accepted}");
         if (!group.IsGood || reading.Entry is not { } read)
             return null;
         var (key, former) = keys.Of(group, text, EntryWriting.Write(_kind, read, unmoved));
@@ -84,7 +90,8 @@ internal sealed class KindFile
     }
 
     /// <summary>
-    /// Whether its rows are known by a name when they are imported again, and not by what they say: only then is there something to deny.
+    /// Whether its rows are known by a name when they are imported again, and not by what they say: only then is there
+    /// something to deny.
     /// </summary>
     private bool IsKnownByName(EntryText text) => text[CommonFields.Reference].Length > 0
         || (_kind.NamedBy is { } named && !_kind.IsReplaceable && text[named].Length > 0);
@@ -94,7 +101,8 @@ internal sealed class KindFile
     {
         var ofAll = _kind.AllFields.Where(field => field != CommonFields.Reference && field != _kind.NamedBy);
         var places = ofAll.Select(field => (Line: 0, Text: text, Field: field)).Concat(
-            text.Lines.SelectMany((line, i) => _kind.Line!.Fields.Select(field => (Line: i + 1, Text: line, Field: field))));
+            text.Lines.SelectMany((line,
+                i) => _kind.Line!.Fields.Select(field => (Line: i + 1, Text: line, Field: field))));
         foreach (var (line, within, field) in places.Where(place => place.Text[place.Field] == Nothing))
         {
             within[field] = "";
@@ -124,18 +132,26 @@ internal sealed class KindFile
     private void Refuse(FieldProblem problem, RowGroup group, List<Row> lines)
     {
         var column = problem.Field is { } field ? ColumnOf(field) : "";
-        var row = problem.Field is { } one && IsOfLine(one) ? lines[Math.Max(problem.Line - 1, 0)] : group.FirstSaying(column);
+        var row = problem.Field is { } one && IsOfLine(one)
+            ? lines[Math.Max(problem.Line - 1, 0)]
+            : group.FirstSaying(column);
         row.Refuse(column, $"accepted is {problem.Accepted}");
     }
 
-    /// <summary>Rows that belong together: those of one name or one reference. A row with neither is an entry of its own.</summary>
+    /// <summary>
+    /// Rows that belong together: those of one name or one reference. A row with neither is an entry of its own.
+    /// </summary>
     private IEnumerable<RowGroup> Groups(IEnumerable<Row> rows) => _kind.Line is null
         ? rows.Select(row => new RowGroup("", [row]))
         : RowGroup.By((_kind.NamedBy ?? CommonFields.Reference).Name, rows);
 
-    /// <summary>A field's column: its name; where a line has a field of that name too, the name of what the whole entry is stands before it.</summary>
-    private string ColumnOf(Field field) => !IsOfLine(field) && _kind.Line?.Fields.Any(one => one.Name == field.Name) == true
-        ? $"{_kind.NamedBy?.Name ?? _kind.Name.Replace('-', '_')}_{field.Name}" : field.Name;
+    /// <summary>
+    /// A field's column: its name; where a line has a field of that name too, the name of what the whole entry is
+    /// stands before it.
+    /// </summary>
+    private string ColumnOf(Field field) =>
+        !IsOfLine(field) && _kind.Line?.Fields.Any(one => one.Name == field.Name) == true
+            ? $"{_kind.NamedBy?.Name ?? _kind.Name.Replace('-', '_')}_{field.Name}" : field.Name;
 
     private bool IsOfLine(Field field) => _kind.Line?.Fields.Contains(field) == true;
 

@@ -34,7 +34,8 @@ internal sealed class AxisScale
         var decimals = 0;
         while (decimals < 6 && decimal.Truncate(Step * Power(decimals)) != Step * Power(decimals))
             decimals++;
-        return mark.ToString(decimals == 0 ? "0" : "0." + new string('0', decimals), System.Globalization.CultureInfo.InvariantCulture);
+        return mark.ToString(decimals == 0 ? "0" : "0." + new string('0', decimals),
+            System.Globalization.CultureInfo.InvariantCulture);
     }
 
     private static decimal Power(int decimals) => (decimal)Math.Pow(10, decimals);

@@ -1,6 +1,8 @@
 namespace Ledger.Exchange.Print;
 
-/// <summary>The label of a bottle or of a waste jug: what is in it, how it is diluted, since when, until when, and the cautions.</summary>
+/// <summary>
+/// The label of a bottle or of a waste jug: what is in it, how it is diluted, since when, until when, and the cautions.
+/// </summary>
 public static class BottleLabel
 {
     private const string Hazard = "Chemical: not food or drink. Gloves and eye protection. Nothing with bleach.";
@@ -26,9 +28,11 @@ public static class BottleLabel
             $"{bath.Role.Name()} for {bath.Material.Name()}, {bath.WorkingVolume.ToText(style)} {bath.Dilution}",
             $"mixed {Dates.Text(bath.MixedOn)}",
             DiscardBy(GoodUntil.OfWorkingSolution(bath.Keeping, bath.MixedOn)),
-            bath.TotalCapacity is { } capacity ? $"capacity {capacity.ToText(style)} ({bath.Capacity!.Basis})" : "no capacity is set",
+            bath.TotalCapacity is { } capacity ? $"capacity {capacity.ToText(style)} ({bath.Capacity!.Basis})"
+                : "no capacity is set",
         ],
-        [.. Foot(item), .. item.Role == ItemRole.Fixer ? ["Used fixer holds silver: collect it."] : Array.Empty<string>()]);
+        [.. Foot(item),
+            .. item.Role == ItemRole.Fixer ? ["Used fixer holds silver: collect it."] : Array.Empty<string>()]);
 
     /// <summary>The label of a waste jug.</summary>
     public static Label Of(WasteJug jug, MeasureStyle style) => new(
@@ -41,7 +45,10 @@ public static class BottleLabel
         ],
         [jug.Waste.Hazard(), Hazard, UsualCautions.Governs]);
 
-    /// <summary>The labels of what is named: a bath, a jug, a bottle, or all the bottles of an item; none when it is none of them.</summary>
+    /// <summary>
+    /// The labels of what is named: a bath, a jug, a bottle, or all the bottles of an item; none when it is none of
+    /// them.
+    /// </summary>
     public static IEnumerable<Label> Named(string what, Holdings holdings)
     {
         var style = holdings.Settings.Style;
@@ -61,7 +68,8 @@ public static class BottleLabel
         item.Kind == ItemKind.Film ? BoxLabel.Unexposed(item, container) : Of(container, item, style);
 
     /// <summary>A page of labels.</summary>
-    public static PrintedPage Page(IReadOnlyList<Label> labels, LabelSheet sheet) => new("Bottle labels", [new Labels(labels, sheet)]);
+    public static PrintedPage Page(IReadOnlyList<Label> labels, LabelSheet sheet) =>
+        new("Bottle labels", [new Labels(labels, sheet)]);
 
     private static string DiscardBy(GoodUntil? good) =>
         good is null ? "discard by ____-__-__" : $"discard by {Dates.Text(good.Date)} ({good.Rule.Name()})";
@@ -69,7 +77,7 @@ public static class BottleLabel
     private static IReadOnlyList<string> Foot(Item item) =>
         item.Kind != ItemKind.Chemical ? []
         : [
-            .. item.Cautions.Length > 0 ? [item.Cautions] : Array.Empty<string>(), item.Role == ItemRole.Water ? NotForDrinking : Hazard,
-            UsualCautions.Governs,
+            .. item.Cautions.Length > 0 ? [item.Cautions] : Array.Empty<string>(),
+            item.Role == ItemRole.Water ? NotForDrinking : Hazard, UsualCautions.Governs,
         ];
 }

@@ -1,13 +1,14 @@
 namespace Ledger.Exchange.Print;
 
 /// <summary>
-/// Upright bars in a row, such as months, each divided into the same parts. The HTML draws them with a scale in round steps and shades that
-/// black and white tells apart; plain text draws them lying.
+/// Upright bars in a row, such as months, each divided into the same parts. The HTML draws them with a scale in round
+/// steps and shades that black and white tells apart; plain text draws them lying.
 /// </summary>
 /// <param name="Caption">What is measured, and in what: a negative, EUR.</param>
 /// <param name="Parts">The names of the parts, from the foot of a bar to its top.</param>
 /// <param name="Bars">The bars in order.</param>
-public sealed record ColumnChart(string Caption, IReadOnlyList<string> Parts, IReadOnlyList<ColumnBar> Bars) : PageBlock;
+public sealed record ColumnChart(string Caption, IReadOnlyList<string> Parts,
+    IReadOnlyList<ColumnBar> Bars) : PageBlock;
 
 /// <summary>A bar of a <see cref="ColumnChart"/>.</summary>
 /// <param name="Label">What it is of.</param>
@@ -19,7 +20,9 @@ public sealed record ColumnBar(string Label, IReadOnlyList<decimal> Values, stri
     public decimal Length => Values.Sum(value => Math.Max(0, value));
 }
 
-/// <summary>Bars that lie one below the other, each with its name before it and its exact figure behind it: shares of a whole.</summary>
+/// <summary>
+/// Bars that lie one below the other, each with its name before it and its exact figure behind it: shares of a whole.
+/// </summary>
 /// <param name="Caption">What is measured.</param>
 /// <param name="Bars">The bars in order.</param>
 public sealed record ShareChart(string Caption, IReadOnlyList<ShareBar> Bars) : PageBlock;

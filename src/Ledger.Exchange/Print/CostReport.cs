@@ -1,6 +1,8 @@
 namespace Ledger.Exchange.Print;
 
-/// <summary>What a period cost, on paper: a negative month by month, where the money went, the prices, and that it all adds up.</summary>
+/// <summary>
+/// What a period cost, on paper: a negative month by month, where the money went, the prices, and that it all adds up.
+/// </summary>
 public static class CostReport
 {
     private const int MostMonths = 24;
@@ -10,13 +12,16 @@ public static class CostReport
     /// <param name="formula">How they are costed.</param>
     /// <param name="prices">What every delivery cost, the first first.</param>
     /// <param name="settings">The settings of the ledger.</param>
-    /// <param name="ahead">What lies ahead, a sentence each: the next session, the budget, prices that will rise.</param>
+    /// <param name="ahead">What lies ahead, a sentence each: the next session, the budget, prices that will
+    /// rise.</param>
     public static PrintedPage Of(
-        CostReading costs, CostFormula formula, IReadOnlyList<LotPrice> prices, Settings settings, IReadOnlyList<string> ahead)
+        CostReading costs, CostFormula formula, IReadOnlyList<LotPrice> prices, Settings settings,
+        IReadOnlyList<string> ahead)
     {
         var (currency, style) = (settings.Currency, settings.Style);
         return new(
-            $"Costs, {Dates.Text(costs.Facts.From)} to {Dates.Text(costs.Facts.To)}{(currency.Length == 0 ? "" : $", {currency}")}",
+            $"Costs, {Dates.Text(costs.Facts.From)} to {Dates.Text(costs.Facts.To)}"
+                + $"{(currency.Length == 0 ? "" : $", {currency}")}",
             [
                 .. Headline(costs, style),
                 new Paragraph($"By {formula.Name()}: {formula.Basis()}."),
@@ -46,18 +51,23 @@ public static class CostReport
         foreach (var stock in costs.Facts.Unpriced)
             yield return new Paragraph(stock.Sentence(style));
         if (costs is { CountsPractice: false, Practice: { SheetsUsed: > 0 } practice })
-            yield return new Paragraph($"{practice.SheetsUsed} for practice, {practice.Total.Text(style)}, are left out of these figures.");
+            yield return new Paragraph(
+                $"{practice.SheetsUsed} for practice, {practice.Total.Text(style)}, are left out of these figures.");
 
-        Figure Each(Money? cost, string label, long count) => new(UnpricedStock.Mark(cost, all.IsComplete, style), label, $"of {Scaled.ToText(count, 0)}");
+        Figure Each(Money? cost, string label, long count) =>
+            new(UnpricedStock.Mark(cost, all.IsComplete, style), label, $"of {Scaled.ToText(count, 0)}");
     }
 
     /// <summary>Months, or years when there are too many months for the width of a page.</summary>
     private static IEnumerable<PageBlock> PerNegative(CostReading costs, string currency, MeasureStyle style)
     {
         var months = CostSlices.Of(costs, CostGrouping.Month);
-        var (slices, name) = months.Count <= MostMonths ? (months, "month") : (CostSlices.Of(costs, CostGrouping.Year), "year");
+        var (slices, name) = months.Count <= MostMonths
+            ? (months, "month")
+            : (CostSlices.Of(costs, CostGrouping.Year), "year");
         List<(CostSlice Slice, NegativeParts Parts)> known =
-            [.. slices.Where(slice => slice.PerSheet.Negatives > 0).Select(slice => (slice, NegativeParts.Of(slice.PerSheet)!))];
+            [.. slices.Where(slice => slice.PerSheet.Negatives > 0)
+                .Select(slice => (slice, NegativeParts.Of(slice.PerSheet)!))];
         if (known.Count == 0)
             yield break;
         yield return new Heading($"What a negative cost, by {name}");
@@ -74,8 +84,8 @@ public static class CostReport
             [
                 .. known.Select(month => (IReadOnlyList<string>)
                 [
-                    month.Slice.Name, Scaled.ToText(month.Slice.PerSheet.Negatives, 0), .. month.Parts.All.Select(part => part.Text(style)),
-                    month.Parts.Total.Text(style),
+                    month.Slice.Name, Scaled.ToText(month.Slice.PerSheet.Negatives, 0),
+                    .. month.Parts.All.Select(part => part.Text(style)), month.Parts.Total.Text(style),
                 ]),
             ]) { FiguresFrom = 1 };
     }
@@ -94,7 +104,8 @@ public static class CostReport
             In("used", currency),
             [
                 .. parts.Where(part => part.Part != Money.Zero).Select(part => new ShareBar(
-                    part.Name, part.Part.Amount, $"{part.Part.Text(style)}, {Scaled.ToText(part.Part.PercentOf(costs.Used, 1) ?? 0, 1)} %")),
+                    part.Name, part.Part.Amount,
+                    $"{part.Part.Text(style)}, {Scaled.ToText(part.Part.PercentOf(costs.Used, 1) ?? 0, 1)} %")),
             ]);
         yield return new Paragraph($"{costs.Used.Text(style)} were used. The waste: {costs.WasteText(style)}.");
     }
@@ -120,7 +131,8 @@ public static class CostReport
     [
         name, Scaled.ToText(film.SheetsUsed, 0), Scaled.ToText(film.Negatives, 0), Scaled.ToText(film.Keepers, 0),
         UnpricedStock.Mark(film.Total, film.IsComplete, style),
-        UnpricedStock.Mark(film.PerSheetUsed, film.IsComplete, style), UnpricedStock.Mark(film.PerNegative, film.IsComplete, style),
+        UnpricedStock.Mark(film.PerSheetUsed, film.IsComplete, style),
+        UnpricedStock.Mark(film.PerNegative, film.IsComplete, style),
         UnpricedStock.Mark(film.PerKeeper, film.IsComplete, style),
     ];
 
@@ -134,8 +146,10 @@ public static class CostReport
                 ["on hand and in baths before", costs.Opening.ToString()], ["+ bought", costs.Facts.Bought.ToString()],
                 ["= film that became negatives", costs.Film.ToString()], ["+ chemistry", costs.Chemistry.ToString()],
                 ["+ supplies", costs.Supplies.ToString()],
-                .. costs.Prints == Money.Zero ? Array.Empty<IReadOnlyList<string>>() : [["+ prints", costs.Prints.ToString()]],
-                ["+ waste", costs.Waste.ToString()], ["+ on hand now", costs.OnHand.ToString()], ["+ still in baths", costs.StillInBaths.ToString()],
+                .. costs.Prints == Money.Zero ? Array.Empty<IReadOnlyList<string>>()
+                    : [["+ prints", costs.Prints.ToString()]],
+                ["+ waste", costs.Waste.ToString()], ["+ on hand now", costs.OnHand.ToString()],
+                ["+ still in baths", costs.StillInBaths.ToString()],
             ]) { FiguresFrom = 1 };
         yield return new Paragraph(costs.Reconciles
             ? $"Both sides are {costs.Spent}{(costs.IsComplete ? "." : ", as far as there are prices.")}"

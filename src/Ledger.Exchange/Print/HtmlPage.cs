@@ -1,8 +1,8 @@
 namespace Ledger.Exchange.Print;
 
 /// <summary>
-/// Writes a page as one HTML file that carries its own style and loads nothing: no script, no picture, no font, no address. Its content
-/// policy forbids it to.
+/// Writes a page as one HTML file that carries its own style and loads nothing: no script, no picture, no font, no
+/// address. Its content policy forbids it to.
 /// </summary>
 public static class HtmlPage
 {
@@ -96,7 +96,9 @@ public static class HtmlPage
         foreach (var figure in figures.Items)
         {
             var beside = figure.Beside.Length == 0 ? "" : $" <small>{PrintedText.Html(figure.Beside)}</small>";
-            output.WriteLine($"<div><b>{PrintedText.Html(figure.Value)}</b><span>{PrintedText.Html(figure.Label)}{beside}</span></div>");
+            output.WriteLine(
+                $"<div><b>{PrintedText.Html(figure.Value)}</b><span>{PrintedText.Html(figure.Label)}"
+                    + $"{beside}</span></div>");
         }
 
         output.WriteLine("</div>");
@@ -133,15 +135,18 @@ public static class HtmlPage
             Row("td", row);
         output.WriteLine("</table>");
 
-        void Row(string tag, IEnumerable<string> cells) => output.WriteLine($"<tr>{string.Concat(cells.Select((cell, i) =>
-            $"<{tag}{(grid.IsFigure(i) ? " class=\"figure\"" : cell.Length <= Short ? " class=\"short\"" : "")}>{PrintedText.Html(cell)}</{tag}>"))}</tr>");
+        void Row(string tag, IEnumerable<string> cells) =>
+            output.WriteLine($"<tr>{string.Concat(cells.Select((cell, i) =>
+                $"<{tag}{(grid.IsFigure(i) ? " class=\"figure\""
+                    : cell.Length <= Short ? " class=\"short\"" : "")}>{PrintedText.Html(cell)}</{tag}>"))}</tr>");
     }
 
     private static void Write(PencilBoxes boxes, TextWriter output)
     {
         output.WriteLine("<div class=\"boxes\">");
         for (var i = 1; i <= boxes.Count; i++)
-            output.WriteLine($"<i>{(i % 10 == 0 ? i.ToString(System.Globalization.CultureInfo.InvariantCulture) : "")}</i>");
+            output.WriteLine(
+                $"<i>{(i % 10 == 0 ? i.ToString(System.Globalization.CultureInfo.InvariantCulture) : "")}</i>");
         output.WriteLine("</div>");
     }
 
@@ -166,6 +171,7 @@ public static class HtmlPage
         var lines = string.Concat(label.Lines.Select(line => $"<p>{PrintedText.Html(line)}</p>"));
         var small = string.Concat(label.SmallPrint.Select(line => $"<small>{PrintedText.Html(line)}</small>"));
         var style = own is null ? "label" : $"label {PageStyle.ClassOf(own)}";
-        return $"<section class=\"{style}\">{warning}<h2>{PrintedText.Html(label.Title)}</h2>{lines}<footer>{small}</footer></section>";
+        return $"<section class=\"{style}\">{warning}<h2>{PrintedText.Html(label.Title)}</h2>{lines}<footer>"
+            + $"{small}</footer></section>";
     }
 }

@@ -53,13 +53,15 @@ public sealed record LabelSheet(
             throw new FormatException(
                 $"the margins of {columns}x{rows} labels on {paper.Name} are not known; "
                 + "measure them and say them, TOP and SIDE in mm (--margins \"TOP SIDE\") "
-                + $"(known: {string.Join(", ", Common.Where(sheet => sheet.Paper == paper).Select(sheet => sheet.Grid))})");
+                + "(known: "
+                + $"{string.Join(", ", Common.Where(sheet => sheet.Paper == paper).Select(sheet => sheet.Grid))})");
         var (top, side) = margins ?? (common!.Top, common.Side);
         var (across, down) = gaps ?? (margins is null ? (common!.Across, common.Down) : (0, 0));
         var own = new LabelSheet(paper, columns, rows, top, side, across, down);
         return own.LabelWidth >= LeastWidth && own.LabelHeight >= LeastHeight ? own : throw new FormatException(
             $"{columns}x{rows} labels with these margins and gaps have no room on {paper.Name}, which is "
-            + $"{Text(paper.Width)} x {Text(paper.Height)} mm: each would be {Text(own.LabelWidth)} x {Text(own.LabelHeight)} mm, "
+            + $"{Text(paper.Width)} x {Text(paper.Height)} mm: each would be {Text(own.LabelWidth)} x "
+            + $"{Text(own.LabelHeight)} mm, "
             + "and the least is "
             + $"{Text(LeastWidth)} x {Text(LeastHeight)} mm");
     }

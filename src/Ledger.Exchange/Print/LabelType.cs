@@ -34,10 +34,14 @@ public sealed record LabelType(decimal Title, decimal Warning, decimal Text, dec
         new(15, 13, 11, 9), new(13, 12, 10, 9), new(12, 11, 9, 9), new(10, 10, 8, 9), new(9, 9, 7, 9),
     ];
 
-    /// <summary>For a single label without cautions that has no room otherwise: from memory, 6 points are still read.</summary>
+    /// <summary>
+    /// For a single label without cautions that has no room otherwise: from memory, 6 points are still read.
+    /// </summary>
     internal static IReadOnlyList<LabelType> Closest { get; } = [new(8, 9, 6.5m, 9), new(7, 9, 6, 9)];
 
-    /// <summary>A label as it has room on a sheet, and the sizes of its own that it takes for that; null for those of all.</summary>
+    /// <summary>
+    /// A label as it has room on a sheet, and the sizes of its own that it takes for that; null for those of all.
+    /// </summary>
     /// <param name="label">The label.</param>
     /// <param name="sheet">The sheet.</param>
     internal (Label Label, LabelType? Own) Fitted(Label label, LabelSheet sheet)
@@ -47,12 +51,15 @@ public sealed record LabelType(decimal Title, decimal Warning, decimal Text, dec
         if (Closest.FirstOrDefault(size => size.HasRoom(label, sheet)) is { } own)
             return (label, own);
         var lines = label.Lines.ToList();
-        while (!Closest[^1].HasRoom(label with { Lines = lines }, sheet) && lines.MaxBy(line => line.Length) is { Length: > 2 } longest)
+        while (!Closest[^1].HasRoom(label with { Lines = lines }, sheet)
+            && lines.MaxBy(line => line.Length) is { Length: > 2 } longest)
             lines[lines.IndexOf(longest)] = Shortened(longest);
         return (label with { Lines = lines }, Closest[^1]);
     }
 
-    /// <summary>Without its last word, or its last letters where it is one word, which the sign at its end tells.</summary>
+    /// <summary>
+    /// Without its last word, or its last letters where it is one word, which the sign at its end tells.
+    /// </summary>
     private static string Shortened(string line)
     {
         var words = line.TrimEnd('…', ' ');
@@ -98,7 +105,8 @@ public sealed record LabelType(decimal Title, decimal Warning, decimal Text, dec
     private static decimal Block(IEnumerable<string> lines, decimal size, decimal sign, decimal room)
     {
         var signs = Math.Max(1, (int)(room / (size * Point * sign)));
-        var rows = lines.Where(line => line.Length > 0).Sum(line => Wrapping.Of(PrintedText.Plain(line), signs).Count());
+        var rows = lines.Where(line => line.Length > 0)
+            .Sum(line => Wrapping.Of(PrintedText.Plain(line), signs).Count());
         return rows * size * Point * LineHeight;
     }
 

@@ -1,6 +1,9 @@
 namespace Ledger.Exchange.Print;
 
-/// <summary>The plan of a session, made in the light to be read before lights-out: what is measured, in which order, and boxes for the pencil.</summary>
+/// <summary>
+/// The plan of a session, made in the light to be read before lights-out: what is measured, in which order, and boxes
+/// for the pencil.
+/// </summary>
 public static class MixingSheet
 {
     /// <summary>The sheet of a plan.</summary>
@@ -8,9 +11,12 @@ public static class MixingSheet
     /// <param name="name">The session's name; may be empty.</param>
     /// <param name="style">The units of the user.</param>
     public static PrintedPage Of(SessionPlan plan, string name, MeasureStyle style) => new(
-        $"{(plan.CanRun ? "" : "CANNOT RUN YET. ")}Mixing sheet{(name.Length > 0 ? $": {name}" : "")}, {Dates.Text(plan.Day)}",
+        $"{(plan.CanRun ? "" : "CANNOT RUN YET. ")}Mixing sheet{(name.Length > 0 ? $": {name}" : "")}, "
+            + $"{Dates.Text(plan.Day)}",
         [
-            new Paragraph($"{plan.Process.VersionName}: {Films(plan)}, {plan.Area.ToText(style)} in {Counted.Of(plan.Batches.Count, "batch")}"),
+            new Paragraph(
+                $"{plan.Process.VersionName}: {Films(plan)}, {plan.Area.ToText(style)} in "
+                    + $"{Counted.Of(plan.Batches.Count, "batch")}"),
             new Points(plan.Cautions, AreCautions: true),
             .. Before(plan, style),
             new Stations([.. Steps(plan, style)]),
@@ -21,7 +27,8 @@ public static class MixingSheet
         ]) { IsClose = true };
 
     private static string Films(SessionPlan plan) => string.Join(", ", plan.Batches.GroupBy(batch => batch.Film.Code)
-        .Select(film => $"{film.First().Film.Of(film.Sum(batch => (long)batch.Sheets.Count))} of {film.First().Film.Name}"));
+        .Select(film =>
+            $"{film.First().Film.Of(film.Sum(batch => (long)batch.Sheets.Count))} of {film.First().Film.Name}"));
 
     private static IEnumerable<PageBlock> Before(SessionPlan plan, MeasureStyle style)
     {
@@ -79,7 +86,8 @@ public static class MixingSheet
     private static string Warm(decimal celsius) => $"{Scaled.ToText(celsius, 1)} °C";
 
     private static Figure Part(TrayPart part, MeasureStyle style) => new(
-        part.Amount?.ToText(style) ?? "fill", part.What, part.Exact is { } exact ? $"exactly {exact.ToText(style)}" : "");
+        part.Amount?.ToText(style) ?? "fill", part.What,
+        part.Exact is { } exact ? $"exactly {exact.ToText(style)}" : "");
 
     private static Station Batch(PlannedBatch batch, bool isByBatch, MeasureStyle style)
     {
@@ -87,14 +95,17 @@ public static class MixingSheet
         if (isByBatch && batch.Developer is { } developer)
         {
             figures.Add(Measured(developer.Item.Code, developer.Measured, developer.Need.Concentrate, style));
-            figures.AddRange(developer.OtherParts.Select(part => Measured(part.Name, part.Measured, part.Exact, style)));
-            figures.Add(new(developer.Water.ToText(style), $"water, to make {developer.Need.WorkingVolume.ToText(style)}"));
+            figures.AddRange(
+                developer.OtherParts.Select(part => Measured(part.Name, part.Measured, part.Exact, style)));
+            figures.Add(new(developer.Water.ToText(style),
+                $"water, to make {developer.Need.WorkingVolume.ToText(style)}"));
         }
 
         if (batch.TurnAtMinutes is { } turn)
             figures.Add(new(GroupTimes.Clock(turn), "turn the stack"));
         if (batch.ShuffleEverySeconds is { } seconds)
-            figures.Add(new($"{Scaled.ToText(seconds, 1)} s", batch.InTray == 1 ? "shuffle the sheet" : "shuffle a sheet"));
+            figures.Add(new($"{Scaled.ToText(seconds, 1)} s",
+                batch.InTray == 1 ? "shuffle the sheet" : "shuffle a sheet"));
         return new(
             $"batch {batch.Number}", figures,
             $"{batch.Film.Of(batch.Sheets.Count)} of {batch.Film.Name}"
@@ -113,7 +124,8 @@ public static class MixingSheet
     private static Figure Measured(string what, Volume measured, Volume exact, MeasureStyle style) =>
         new(measured.ToText(style), what, measured == exact ? "" : $"exactly {exact.ToText(style)}");
 
-    private static string Sheet(PlannedSheet sheet) => $"{sheet.Number}. {sheet}".TrimEnd().TrimEnd('.') + (sheet.ToString().Length == 0 ? "." : "");
+    private static string Sheet(PlannedSheet sheet) =>
+        $"{sheet.Number}. {sheet}".TrimEnd().TrimEnd('.') + (sheet.ToString().Length == 0 ? "." : "");
 
     /// <summary>Where everything is taken from, first expired first out.</summary>
     private static IEnumerable<PageBlock> Supplies(SessionPlan plan, MeasureStyle style)

@@ -1,6 +1,9 @@
 namespace Ledger.Exchange.Print;
 
-/// <summary>An axis of days, from the first of a month to the last of one, marked every 1, 2, 3 or 6 months or every 1, 2, 5, 10… years.</summary>
+/// <summary>
+/// An axis of days, from the first of a month to the last of one, marked every 1, 2, 3 or 6 months or every 1, 2, 5,
+/// 10… years.
+/// </summary>
 internal sealed class MonthAxis
 {
     private const int MostMarks = 9;
@@ -11,7 +14,8 @@ internal sealed class MonthAxis
     {
         var months = (to.Year - from.Year) * 12 + to.Month - from.Month + 1;
         _every = Rounds.FirstOrDefault(round => months <= round * MostMarks, Rounds[^1]);
-        var first = new LocalDate(from.Year, 1, 1).PlusMonths((from.Month - 1) / Math.Min(_every, 12) * Math.Min(_every, 12));
+        var first = new LocalDate(from.Year, 1,
+            1).PlusMonths((from.Month - 1) / Math.Min(_every, 12) * Math.Min(_every, 12));
         Start = first;
         End = to.With(DateAdjusters.StartOfMonth).PlusMonths(1);
     }

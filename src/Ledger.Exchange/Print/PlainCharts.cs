@@ -10,7 +10,8 @@ internal static class PlainCharts
         [chart.Caption, .. Bars([.. chart.Bars.Select(bar => (bar.Label, bar.Value, bar.Figure))], width)];
 
     public static IEnumerable<string> Of(StepChart chart, int width) =>
-        [chart.Caption, .. Bars([.. chart.Points.Select(point => (Dates.Text(point.Date), point.Value, point.Figure))], width)];
+        [chart.Caption,
+            .. Bars([.. chart.Points.Select(point => (Dates.Text(point.Date), point.Value, point.Figure))], width)];
 
     private static IEnumerable<string> Bars(List<(string Label, decimal Value, string Figure)> bars, int width)
     {
@@ -19,7 +20,8 @@ internal static class PlainCharts
         var room = Math.Max(8, width - labels - figures - 4);
         var most = Math.Max(bars.Max(bar => bar.Value), 0.000_001m);
         return bars.Select(bar =>
-            $"{PrintedText.Plain(bar.Label).PadRight(labels)}  {new string('#', Length(bar.Value, most, room)).PadRight(room)}  "
+            $"{PrintedText.Plain(bar.Label).PadRight(labels)}  "
+                + $"{new string('#', Length(bar.Value, most, room)).PadRight(room)}  "
             + bar.Figure.PadLeft(figures));
     }
 

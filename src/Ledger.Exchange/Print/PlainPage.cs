@@ -22,7 +22,8 @@ public static class PlainPage
 
     private static IEnumerable<string> Lines(PageBlock block) => block switch
     {
-        Heading heading => [.. Wrap(heading.Text, ""), new string('-', Math.Min(PrintedText.Plain(heading.Text).Length, Width))],
+        Heading heading => [.. Wrap(heading.Text, ""),
+            new string('-', Math.Min(PrintedText.Plain(heading.Text).Length, Width))],
         Paragraph words => Wrap(words.Text, ""),
         Points points => points.Items.SelectMany(item => Wrap(item, points.AreCautions ? "! " : "- ")),
         LargeFigures figures => Figured(figures),
@@ -44,7 +45,8 @@ public static class PlainPage
         return figures.Items.SelectMany(figure =>
         {
             var beside = figure.Beside.Length == 0 ? "" : $"  ({PrintedText.Plain(figure.Beside)})";
-            return Wrap(PrintedText.Plain(figure.Label) + beside, $"  {PrintedText.Plain(figure.Value).PadLeft(width)}  ");
+            return Wrap(PrintedText.Plain(figure.Label) + beside,
+                $"  {PrintedText.Plain(figure.Value).PadLeft(width)}  ");
         });
     }
 
@@ -78,10 +80,13 @@ public static class PlainPage
     private static IEnumerable<string> Framed(Label label)
     {
         var rule = $"+{new string('-', Width - 2)}+";
-        var lines = new[] { label.Warning.ToUpperInvariant(), label.Title }.Concat(label.Lines).Concat(label.SmallPrint).Where(line => line.Length > 0);
-        return [rule, .. lines.SelectMany(line => Wrap(line, "", Width - 4)).Select(line => $"| {line.PadRight(Width - 4)} |"), rule, ""];
+        var lines = new[] { label.Warning.ToUpperInvariant(), label.Title }.Concat(label.Lines)
+            .Concat(label.SmallPrint).Where(line => line.Length > 0);
+        return [rule, .. lines.SelectMany(line => Wrap(line, "", Width - 4))
+            .Select(line => $"| {line.PadRight(Width - 4)} |"), rule, ""];
     }
 
     private static IEnumerable<string> Wrap(string text, string lead, int width = Width) => Wrapping.Of(
-        string.Join(' ', PrintedText.Plain(text).Split(' ', StringSplitOptions.RemoveEmptyEntries)), width, lead, new string(' ', lead.Length));
+        string.Join(' ', PrintedText.Plain(text).Split(' ', StringSplitOptions.RemoveEmptyEntries)),
+        width, lead, new string(' ', lead.Length));
 }

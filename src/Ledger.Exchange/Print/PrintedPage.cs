@@ -1,6 +1,9 @@
 namespace Ledger.Exchange.Print;
 
-/// <summary>A page for paper: what stands on it, in order. It is written as plain text for any printer, or as HTML that loads nothing.</summary>
+/// <summary>
+/// A page for paper: what stands on it, in order. It is written as plain text for any printer, or as HTML that loads
+/// nothing.
+/// </summary>
 /// <param name="Title">Its title.</param>
 /// <param name="Blocks">What stands on it.</param>
 public sealed record PrintedPage(string Title, IReadOnlyList<PageBlock> Blocks)
@@ -63,7 +66,10 @@ public sealed record Figure(string Value, string Label, string Beside = "");
 /// <param name="Rows">The rows.</param>
 public sealed record Grid(IReadOnlyList<string> Titles, IReadOnlyList<IReadOnlyList<string>> Rows) : PageBlock
 {
-    /// <summary>From which column on figures stand, some with words between them; a column of nothing but figures is found without it.</summary>
+    /// <summary>
+    /// From which column on figures stand, some with words between them; a column of nothing but figures is found
+    /// without it.
+    /// </summary>
     public int FiguresFrom { get; init; } = int.MaxValue;
 
     /// <summary>Whether it is a table of sums, which is set closer than others.</summary>
@@ -96,4 +102,5 @@ public sealed record Labels(IReadOnlyList<Label> Items, LabelSheet Sheet) : Page
 /// <param name="Lines">What stands below.</param>
 /// <param name="SmallPrint">What stands at the foot.</param>
 /// <param name="Warning">What must not be overlooked; may be empty.</param>
-public sealed record Label(string Title, IReadOnlyList<string> Lines, IReadOnlyList<string> SmallPrint, string Warning = "");
+public sealed record Label(string Title, IReadOnlyList<string> Lines, IReadOnlyList<string> SmallPrint,
+    string Warning = "");

@@ -36,7 +36,9 @@ internal sealed class Svg(int width, int height, string title)
     public override string ToString() =>
         $"<svg viewBox=\"0 0 {width} {height}\" role=\"img\" aria-label=\"{PrintedText.Html(title)}\">\n{_body}</svg>";
 
-    /// <summary>Slanted lines that end where the box does. A pattern would have to be referred to by an address.</summary>
+    /// <summary>
+    /// Slanted lines that end where the box does. A pattern would have to be referred to by an address.
+    /// </summary>
     private void Hatch(double x, double y, double wide, double high)
     {
         for (var along = 4.0; along < wide + high; along += 4)

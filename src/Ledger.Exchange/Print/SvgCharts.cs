@@ -1,12 +1,17 @@
 namespace Ledger.Exchange.Print;
 
-/// <summary>Draws the charts of a page. Each has a scale in round steps that begins at nothing, and its figures on it.</summary>
+/// <summary>
+/// Draws the charts of a page. Each has a scale in round steps that begins at nothing, and its figures on it.
+/// </summary>
 internal static class SvgCharts
 {
     private const int Width = 720, Left = 64, Right = 12, Top = 34, Foot = 28, High = 210, Low = 120;
     private const double Letter = 6.6;
 
-    /// <summary>Columns side by side. Where they stand too close for it, the exact figures are left to the table beside the chart.</summary>
+    /// <summary>
+    /// Columns side by side. Where they stand too close for it, the exact figures are left to the table beside the
+    /// chart.
+    /// </summary>
     public static Svg Of(ColumnChart chart)
     {
         var svg = new Svg(Width, Top + High + Foot, chart.Caption);

@@ -1,6 +1,8 @@
 namespace Ledger.Exchange.Print;
 
-/// <summary>A slip beside a bath: a box for each sheet of 8x10 that it can still take, to be crossed out with a pencil.</summary>
+/// <summary>
+/// A slip beside a bath: a box for each sheet of 8x10 that it can still take, to be crossed out with a pencil.
+/// </summary>
 public static class TallySlip
 {
     private const int MostBoxes = 200;
@@ -16,18 +18,23 @@ public static class TallySlip
             $"Tally of bath {bath.Code}",
             [
                 new Paragraph(UsualCautions.OnPaper),
-                new Paragraph($"{bath.Role.Name()} for {bath.Material.Name()}, {bath.WorkingVolume.ToText(style)} of {bath.Item} {bath.Dilution}, "
-                    + $"mixed {Dates.Text(bath.MixedOn)}"),
-                new Paragraph(reading.GoodUntil is { } good ? $"Good until {Dates.Text(good.Date)} at the latest." : "No limit of age is set."),
+                new Paragraph(
+                    $"{bath.Role.Name()} for {bath.Material.Name()}, {bath.WorkingVolume.ToText(style)} of "
+                        + $"{bath.Item} {bath.Dilution}, mixed {Dates.Text(bath.MixedOn)}"),
+                new Paragraph(reading.GoodUntil is { } good
+                    ? $"Good until {Dates.Text(good.Date)} at the latest."
+                    : "No limit of age is set."),
                 .. Room(reading, style),
                 new Heading("What a sheet counts"),
                 new Grid(
                     [bath.Material.Name(), "format", "area", "boxes"],
-                    [.. films.Where(film => film.Format is not null && film.IsPaper == (bath.Material == BathMaterial.Paper))
+                    [.. films.Where(film => film.Format is not null
+                        && film.IsPaper == (bath.Material == BathMaterial.Paper))
                         .Select(film => (IReadOnlyList<string>)
                     [
                         film.Name, film.Format!.Code, film.Format.Area.ToText(style),
-                        Scaled.ToText(film.Format.Area.Weighted(film.FixerFactorThousandths).SquareInches / Area.Unit80.SquareInches, 2),
+                        Scaled.ToText(film.Format.Area.Weighted(film.FixerFactorThousandths).SquareInches
+                            / Area.Unit80.SquareInches, 2),
                     ])]),
                 new Blanks(["clearing test: film", "seconds, fresh", "seconds today", "date"]),
                 new Points([.. UsualCautions.Sentences, UsualCautions.Governs], AreCautions: true),
@@ -51,8 +58,10 @@ public static class TallySlip
 
         var whole = left.Hundredths / Area.Unit80.Hundredths;
         yield return new Paragraph(
-            $"{reading.Bath.WorkedWeighted.ToText(style)} of its {reading.Bath.TotalCapacity!.Value.ToText(style)} capacity are used "
-            + $"({reading.Bath.Capacity!.Basis}); {left.ToText(style)} are left. A box is a sheet of 8x10, or 80 square inches:");
+            $"{reading.Bath.WorkedWeighted.ToText(style)} of its {reading.Bath.TotalCapacity!.Value.ToText(style)} "
+                + "capacity are used "
+            + $"({reading.Bath.Capacity!.Basis}); {left.ToText(style)} are left. A box is a sheet of 8x10, or 80 "
+            + "square inches:");
         yield return new PencilBoxes((int)Math.Min(MostBoxes, whole));
         if (whole > MostBoxes)
             yield return new Paragraph($"{whole - MostBoxes} more boxes have no room on this slip.");

@@ -53,7 +53,8 @@ public static class TracePage
     }
 
     private static string Line(SheetCard card) =>
-        $"{card.Name}: a sheet of {card.Item}{(card.Subject.Length > 0 ? $", {card.Subject}" : "")}; {card.FateText}, in {card.Where}";
+        $"{card.Name}: a sheet of {card.Item}{(card.Subject.Length > 0 ? $", {card.Subject}" : "")}; "
+            + $"{card.FateText}, in {card.Where}";
 
     private static string Row(TraceStep step, MeasureStyle style, bool isSheet) =>
         $"{(step.On is { } on ? $"{Dates.Text(on)} " : "")}{step.Label.Name}: {step.Label.Text}"

@@ -1,6 +1,9 @@
 namespace Ledger.Exchange.Print;
 
-/// <summary>A card for the wall: the areas of the formats, what they come to in sheets of 8x10, and the capacities of the baths in use.</summary>
+/// <summary>
+/// A card for the wall: the areas of the formats, what they come to in sheets of 8x10, and the capacities of the baths
+/// in use.
+/// </summary>
 public static class WallCard
 {
     /// <summary>The card of a ledger.</summary>
@@ -30,8 +33,8 @@ public static class WallCard
         var unit = format.Area.SquareInches / Area.Unit80.SquareInches;
         return
         [
-            format.Code, Scaled.ToText(format.Area.SquareInches, 2), Scaled.ToText(format.Area.SquareCentimetres, 1), Scaled.ToText(unit, 3),
-            Scaled.ToText(1 / unit, 2),
+            format.Code, Scaled.ToText(format.Area.SquareInches, 2), Scaled.ToText(format.Area.SquareCentimetres, 1),
+            Scaled.ToText(unit, 3), Scaled.ToText(1 / unit, 2),
         ];
     }
 
@@ -45,7 +48,8 @@ public static class WallCard
 
         yield return new Grid(
             ["bath", "what", "capacity", "left", "sheets of 8x10", "good until"],
-            [.. holdings.Baths.Select(bath => Row(new BathReading(bath, holdings.AsOf), holdings.Formats.Find("8x10"), style))]);
+            [.. holdings.Baths.Select(bath => Row(new BathReading(bath, holdings.AsOf),
+                holdings.Formats.Find("8x10"), style))]);
     }
 
     private static IReadOnlyList<string> Row(BathReading reading, Format full, MeasureStyle style)
@@ -54,8 +58,8 @@ public static class WallCard
         var capacity = bath.TotalCapacity is { } area ? $"{area.ToText(style)} ({bath.Capacity!.Basis})" : "not set";
         return
         [
-            bath.Code, $"{bath.Item} {bath.Dilution}, {bath.WorkingVolume.ToText(style)}, {bath.Material.Name()}", capacity,
-            reading.EndedBy is { } end ? end.State() : reading.Remaining?.ToText(style) ?? "not known",
+            bath.Code, $"{bath.Item} {bath.Dilution}, {bath.WorkingVolume.ToText(style)}, {bath.Material.Name()}",
+            capacity, reading.EndedBy is { } end ? end.State() : reading.Remaining?.ToText(style) ?? "not known",
             reading.RemainingSheets(full) is { } sheets ? Scaled.ToText(sheets, 0) : "not known",
             reading.GoodUntil is { } good ? Dates.Text(good.Date) : "no limit is set",
         ];
@@ -65,7 +69,8 @@ public static class WallCard
 
     private static IReadOnlyList<string> Tray(TrayPractice tray) =>
     [
-        $"At most {Counted.Of(tray.Limit.Sheets, "sheet")} of 8x10 in a batch; a full shuffle takes {tray.FullShuffleSeconds} s.",
+        $"At most {Counted.Of(tray.Limit.Sheets, "sheet")} of 8x10 in a batch; a full shuffle takes "
+            + $"{tray.FullShuffleSeconds} s.",
         .. Shown.Select(format => $"{Scaled.ToText(tray.LeastIn(format).Litres, 2)} l of solution for {format} "
             + $"stand {Scaled.ToText(tray.DepthTenths / 10m, 1)} mm deep."),
     ];

@@ -5,8 +5,9 @@ using Ledger.Storage.Reading;
 namespace Ledger.Storage.Deriving;
 
 /// <summary>
-/// What is defined, as it was on a day: items, formats, processes, holders, settings. The first definition of a thing reaches back to the beginning,
-/// since nothing could be said of the thing without it; so does a setting that was made before anything happened.
+/// What is defined, as it was on a day: items, formats, processes, holders, settings. The first definition of a thing
+/// reaches back to the beginning, since nothing could be said of the thing without it; so does a setting that was made
+/// before anything happened.
 /// </summary>
 internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standing)
 {
@@ -21,7 +22,8 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
         var log = new SaidLog(snapshot.Connection);
         var definitions = new Definitions(snapshot, log, new Standing(log));
         var after = new Position(Dates.Text(day.PlusDays(1)), 0);
-        var changed = definitions.ChangedFrom(after).Where(thing => definitions.IsOtherwise(thing.Kind, thing.Name, after)).ToList();
+        var changed = definitions.ChangedFrom(after)
+            .Where(thing => definitions.IsOtherwise(thing.Kind, thing.Name, after)).ToList();
         return changed.Count == 0 ? null : holdings => definitions.PutInto(holdings, changed, after, day);
     }
 
@@ -46,19 +48,23 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
         return first is null || first.Key == said.Key ? Position.Start : standing.PositionOf(said);
     }
 
-    /// <summary>Whether a thing is something before it is defined: a setting, and a format that every ledger knows.</summary>
-    public static bool HasUsualValue(string kind, string name) => kind == Setting || (kind == "format" && new FormatTable().TryFind(name, out _));
+    /// <summary>
+    /// Whether a thing is something before it is defined: a setting, and a format that every ledger knows.
+    /// </summary>
+    public static bool HasUsualValue(string kind, string name) =>
+        kind == Setting || (kind == "format" && new FormatTable().TryFind(name, out _));
 
     /// <summary>All that is defined.</summary>
     public IReadOnlyList<(string Kind, string Name)> Things() =>
     [
-        .. inside.Connection.Query<DefinedRow>("SELECT DISTINCT kind AS Kind, name AS Name FROM said WHERE name IS NOT NULL")
+        .. inside.Connection.Query<DefinedRow>(
+            "SELECT DISTINCT kind AS Kind, name AS Name FROM said WHERE name IS NOT NULL")
             .Select(row => (row.Kind, row.Name)),
     ];
 
     /// <summary>
-    /// The things that are defined otherwise from a position on: what they were before has to be put back. What was defined once and
-    /// never put right has been so from the beginning, unless it had a usual value before.
+    /// The things that are defined otherwise from a position on: what they were before has to be put back. What was
+    /// defined once and never put right has been so from the beginning, unless it had a usual value before.
     /// </summary>
     public IReadOnlyList<(string Kind, string Name)> ChangedFrom(Position from) =>
     [
@@ -75,9 +81,13 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
     /// <summary>The definitions of a thing that hold and have effect before a position, in their order.</summary>
     public IEnumerable<Said> Before(string kind, string name, Position position) =>
         InEffect(kind, name).Select(one => (Said: one, From: EffectiveFrom(one)))
-            .Where(one => one.From == Position.Start || one.From < position).OrderBy(one => one.From).Select(one => one.Said);
+            .Where(one => one.From == Position.Start || one.From < position).OrderBy(one => one.From)
+            .Select(one => one.Said);
 
-    /// <summary>Whether a definition that holds has effect only from a position on. How things are shown follows the settings of now.</summary>
+    /// <summary>
+    /// Whether a definition that holds has effect only from a position on. How things are shown follows the settings of
+    /// now.
+    /// </summary>
     private bool IsOtherwise(string kind, string name, Position position) => !IsOfDisplay(kind, name)
         && InEffect(kind, name).Any(one => EffectiveFrom(one) >= position);
 
@@ -96,12 +106,14 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
     private bool IsForAlways(Said said) => FromDay.IsAlways(standing.TextOf(said, out _)[CommonFields.FromDay]);
 
     /// <summary>Units and language of what is shown are no part of what happened.</summary>
-    private static bool IsOfDisplay(string kind, string name) => kind == Setting && Core.Journal.Setting.Named(name) is { IsOfDisplay: true };
+    private static bool IsOfDisplay(string kind, string name) =>
+        kind == Setting && Core.Journal.Setting.Named(name) is { IsOfDisplay: true };
 
     /// <summary>What else is defined by a thing and could not be read without it; null when nothing is.</summary>
     public string? UserOf(string kind, string name) => inside.Connection.QueryFirstOrDefault<string?>(
         """
-        SELECT 'process ' || p.name FROM process p JOIN process_step s ON s.process_id = p.id JOIN item i ON i.id = s.item_id
+        SELECT 'process ' || p.name FROM process p JOIN process_step s ON s.process_id = p.id
+            JOIN item i ON i.id = s.item_id
         WHERE @kind = 'item' AND i.code = @name
         UNION ALL SELECT 'item ' || code FROM item WHERE @kind = 'format' AND format = @name COLLATE NOCASE
         UNION ALL SELECT 'holder ' || code FROM holder WHERE @kind = 'format' AND format = @name COLLATE NOCASE
@@ -132,23 +144,29 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
                 if (Decide(said, holdings, today) is not Accepted accepted)
                     throw new FormatException($"{kind} {name} can no longer be defined as it was said: "
                         + ((Refused)Decide(said, holdings, today)).Refusal.Sentence);
-                new EntryWriter(inside.Connection).Rewrite(accepted.Posting, Number(said.Key), standing.PositionOf(said));
+                new EntryWriter(inside.Connection).Rewrite(accepted.Posting, Number(said.Key),
+                    standing.PositionOf(said));
                 holdings.Apply(accepted.Posting);
             }
         }
     }
 
-    /// <summary>What has no effect any more is shown by what was said alone, however the ledger came to that state.</summary>
+    /// <summary>
+    /// What has no effect any more is shown by what was said alone, however the ledger came to that state.
+    /// </summary>
     private void ShowAsSaid(Said said)
     {
         var (words, note) = standing.WordsOf(said);
-        inside.Connection.Execute("UPDATE entry SET counts = 1, summary = @words, note = @note WHERE key = @Key", new { said.Key, words, note });
+        inside.Connection.Execute("UPDATE entry SET counts = 1, summary = @words, note = @note WHERE key = @Key",
+            new { said.Key, words, note });
     }
 
     /// <summary>Puts things into holdings as they were at a position; the file stays as it is.</summary>
-    public void PutInto(Holdings holdings, IEnumerable<(string Kind, string Name)> things, Position position, LocalDate today)
+    public void PutInto(Holdings holdings, IEnumerable<(string Kind, string Name)> things,
+        Position position, LocalDate today)
     {
-        foreach (var (kind, name) in things.OrderBy(thing => Kinds.IndexOf(thing.Kind)).Where(thing => thing.Kind != "holder"))
+        foreach (var (kind, name) in things.OrderBy(thing => Kinds.IndexOf(thing.Kind))
+            .Where(thing => thing.Kind != "holder"))
         {
             if (kind == Setting)
                 holdings.Settings = Usual(name, holdings.Settings);
@@ -161,18 +179,25 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
         }
     }
 
-    /// <summary>It was accepted on its own day, which is no objection on an earlier one that it reaches back to.</summary>
+    /// <summary>
+    /// It was accepted on its own day, which is no objection on an earlier one that it reaches back to.
+    /// </summary>
     private Decision Decide(Said said, Holdings holdings, LocalDate today)
     {
         var entry = standing.EntryOf(said, ReadingTerms.Of(holdings, today));
-        return PostingRules.Decide(entry, holdings, new JournalReader(inside), LocalDate.Max(today, entry.Date), log.Names(said.Key));
+        return PostingRules.Decide(entry, holdings, new JournalReader(inside), LocalDate.Max(today, entry.Date),
+            log.Names(said.Key));
     }
 
-    /// <summary>The number of a definition's entry; 0 for what an earlier version defined, whose rows stand there already.</summary>
+    /// <summary>
+    /// The number of a definition's entry; 0 for what an earlier version defined, whose rows stand there already.
+    /// </summary>
     private long Number(string key) =>
         inside.Connection.QueryFirstOrDefault<long?>("SELECT id FROM entry WHERE key = @key", new { key }) ?? 0;
 
-    /// <summary>A process is counted once more from the version on that an earlier program left; it keeps its number.</summary>
+    /// <summary>
+    /// A process is counted once more from the version on that an earlier program left; it keeps its number.
+    /// </summary>
     private void Forget(string kind, string name, Holdings holdings)
     {
         if (kind != "process" || holdings.Process(name) is not { } process)
@@ -187,13 +212,16 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
     }
 
     private static Settings Usual(string name, Settings settings) =>
-        Core.Journal.Setting.Named(name) is { } setting ? setting.Read(settings, setting.Text(Settings.Default)) ?? settings : settings;
+        Core.Journal.Setting.Named(name) is { } setting
+            ? setting.Read(settings, setting.Text(Settings.Default)) ?? settings
+            : settings;
 
     /// <summary>Takes out what is no longer defined; a setting in any case, since it has a usual value.</summary>
     private void Delete(string kind, string name)
     {
         if (kind == "item" && !log.IsBehindHorizon())
-            inside.Connection.Execute("DELETE FROM formula WHERE item_id = (SELECT id FROM item WHERE code = @name)", new { name });
+            inside.Connection.Execute("DELETE FROM formula WHERE item_id = (SELECT id FROM item WHERE code = @name)",
+                new { name });
         if (kind == "process")
             DeleteVersions(name);
         if (!HasUsualValue(kind, name) && IsDefined(kind, name))
@@ -204,15 +232,19 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
                 inside.Connection.Execute("DELETE FROM setting WHERE name = @name AND entry_id IS NULL", new { name });
                 break;
             case "item":
-                inside.Connection.Execute("DELETE FROM item_handling WHERE item_id = (SELECT id FROM item WHERE code = @name)", new { name });
-                inside.Connection.Execute("DELETE FROM item_capacity WHERE item_id = (SELECT id FROM item WHERE code = @name)", new { name });
+                inside.Connection.Execute(
+                    "DELETE FROM item_handling WHERE item_id = (SELECT id FROM item WHERE code = @name)", new { name });
+                inside.Connection.Execute(
+                    "DELETE FROM item_capacity WHERE item_id = (SELECT id FROM item WHERE code = @name)", new { name });
                 inside.Connection.Execute("DELETE FROM item WHERE code = @name", new { name });
                 break;
             case "format":
                 inside.Connection.Execute("DELETE FROM film_format WHERE code = @name", new { name });
                 break;
             case "process":
-                inside.Connection.Execute("DELETE FROM process_step WHERE process_id = (SELECT id FROM process WHERE name = @name)", new { name });
+                inside.Connection.Execute(
+                    "DELETE FROM process_step WHERE process_id = (SELECT id FROM process WHERE name = "
+                        + "@name)", new { name });
                 inside.Connection.Execute("DELETE FROM process WHERE name = @name", new { name });
                 break;
             case "holder":
@@ -227,7 +259,8 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
         inside.Connection.Execute(
             """
             DELETE FROM process_version_step WHERE (process_id, version) IN (
-                SELECT v.process_id, v.version FROM process_version v JOIN process p ON p.id = v.process_id JOIN entry e ON e.id = v.entry_id
+                SELECT v.process_id, v.version FROM process_version v JOIN process p ON p.id = v.process_id
+                    JOIN entry e ON e.id = v.entry_id
                 JOIN said s ON s.key = e.key WHERE p.name = @name)
             """,
             new { name });

@@ -4,9 +4,9 @@ using Ledger.Storage.Reading;
 namespace Ledger.Storage.Deriving;
 
 /// <summary>
-/// Derives what follows from what was said, from a position on: takes out what the entries from there on wrote, puts definitions back to what
-/// they were, and decides the entries one by one, in the order in which they happened. All inside a transaction of the caller, who rolls
-/// back when an entry would no longer hold.
+/// Derives what follows from what was said, from a position on: takes out what the entries from there on wrote, puts
+/// definitions back to what they were, and decides the entries one by one, in the order in which they happened. All
+/// inside a transaction of the caller, who rolls back when an entry would no longer hold.
 /// </summary>
 internal sealed class Derivation(SqliteConnection connection, Snapshot inside, LocalDate today)
 {
@@ -26,9 +26,11 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
     /// <summary>Derives from a position on.</summary>
     /// <param name="from">The first position at which anything is different.</param>
     /// <param name="news">What is said now, each with its place.</param>
-    /// <param name="changed">The keys of entries that were taken back or amended; their heads may stand elsewhere than they are to.</param>
+    /// <param name="changed">The keys of entries that were taken back or amended; their heads may stand elsewhere than
+    /// they are to.</param>
     /// <param name="redefined">What is defined by those.</param>
-    /// <param name="before">What is held today as the file stands: the effects are what differs from it in the end. Null: nobody asks for them.</param>
+    /// <param name="before">What is held today as the file stands: the effects are what differs from it in the end.
+    /// Null: nobody asks for them.</param>
     public DerivedLedger From(
         Position from,
         IReadOnlyList<NewEntry> news,
@@ -49,13 +51,15 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
         var outcomes = new PostOutcome[news.Count];
         var steps = suffix.Where(head => Standing.Holds(head.Key)).Select(head => new Step(PositionOf(head), head, -1))
             .Concat(news.Select((entry, i) => new Step(entry.Position, null, i)));
-        foreach (var step in steps.OrderBy(step => step.Position).ThenBy(step => step.Head?.Key, StringComparer.Ordinal))
+        foreach (var step in steps.OrderBy(step => step.Position).ThenBy(step => step.Head?.Key,
+            StringComparer.Ordinal))
         {
             var isNew = step.Head is null;
             var key = isNew ? news[step.New].Entry.Key : step.Head!.Key;
             var terms = ReadingTerms.Of(holdings, today);
             var entry = isNew ? news[step.New].Entry : Standing.EntryOf(_log.Find(key)!, terms);
-            switch (PostingRules.Decide(entry, holdings, new JournalReader(inside), today, isNew ? null : _log.Names(key)))
+            switch (PostingRules.Decide(entry, holdings, new JournalReader(inside), today,
+                isNew ? null : _log.Names(key)))
             {
                 case Refused { Refusal: var refusal } when isNew:
                     outcomes[step.New] = new NotPosted(refusal);
@@ -63,7 +67,8 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
                 case Refused { Refusal: var refusal }:
                     throw new NoLongerHoldsException(step.Head!, refusal);
                 case Accepted { Posting: var posting }:
-                    var number = isNew ? new EntryWriter(connection).Write(posting, news[step.New].RecordedAt, step.Position, terms)
+                    var number = isNew
+                        ? new EntryWriter(connection).Write(posting, news[step.New].RecordedAt, step.Position, terms)
                         : new EntryWriter(connection).Rewrite(posting, step.Head!.Number, step.Position);
                     if (isNew)
                         outcomes[step.New] = new Posted(number, posting);
@@ -75,7 +80,9 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
             }
         }
 
-        return new(outcomes, before is null ? [] : [.. HoldingsChange.Between(before, holdings), .. CostEffects(costs, Costs(suffix), holdings)]);
+        return new(outcomes,
+            before is null ? [] : [.. HoldingsChange.Between(before, holdings),
+                .. CostEffects(costs, Costs(suffix), holdings)]);
     }
 
     /// <summary>What is held today, as the file stands now.</summary>
@@ -86,10 +93,13 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
     {
         foreach (var said in _log.All().Where(said => said.IsAct).ToList())
             connection.Execute(
-                "UPDATE entry SET counts = @counts WHERE key = @Key", new { said.Key, counts = Standing.Holds(said.Key) ? 1 : 0 });
+                "UPDATE entry SET counts = @counts WHERE key = @Key",
+                new { said.Key, counts = Standing.Holds(said.Key) ? 1 : 0 });
     }
 
-    /// <summary>An entry that does not count is shown by what was said alone: no rule says what it would have done.</summary>
+    /// <summary>
+    /// An entry that does not count is shown by what was said alone: no rule says what it would have done.
+    /// </summary>
     private void Count(Head head)
     {
         if (Standing.Holds(head.Key))
@@ -98,13 +108,14 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
         {
             var (words, note) = Standing.WordsOf(_log.Find(head.Key)!);
             connection.Execute(
-                "UPDATE entry SET counts = 0, summary = @words, note = @note WHERE id = @Number", new { head.Number, words, note });
+                "UPDATE entry SET counts = 0, summary = @words, note = @note WHERE id = @Number",
+                new { head.Number, words, note });
         }
     }
 
     /// <summary>
-    /// The last position of an entry that decides something; null when there is none. A definition does where the same thing is defined
-    /// more than once: the only one reaches back to the beginning.
+    /// The last position of an entry that decides something; null when there is none. A definition does where the same
+    /// thing is defined more than once: the only one reaches back to the beginning.
     /// </summary>
     public Position? Last() => new[] { LastAct(), LastOfSeveralDefinitions() }
         .OfType<PositionRow>().Select(row => (Position?)new Position(row.Date, row.Ord)).Max();
@@ -126,8 +137,8 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
         """);
 
     /// <summary>
-    /// The entries from a position on that decide something, without definitions that reach back further, as the only one of a thing does; and
-    /// those that changed.
+    /// The entries from a position on that decide something, without definitions that reach back further, as the only
+    /// one of a thing does; and those that changed.
     /// </summary>
     private IReadOnlyList<Head> Suffix(Position from, IReadOnlyCollection<string> changed) =>
     [
@@ -135,8 +146,10 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
             """
             SELECT e.id AS Number, e.key AS Key, e.date AS Date, e.ord AS Ord, e.summary AS Summary, e.kind AS Kind
             FROM entry e CROSS JOIN said s ON s.key = e.key
-            WHERE (e.date, e.ord) >= (@Date, @Ord) AND (s.about IS NULL OR NOT EXISTS (SELECT 1 FROM said t WHERE t.key = s.about))
-                AND (s.name IS NULL OR s.kind IN ('setting', 'format') OR EXISTS (SELECT 1 FROM said a WHERE a.about = s.key)
+            WHERE (e.date, e.ord) >= (@Date, @Ord) AND (s.about IS NULL OR NOT EXISTS (SELECT 1 FROM said t
+                WHERE t.key = s.about))
+                AND (s.name IS NULL OR s.kind IN ('setting', 'format') OR EXISTS (SELECT 1 FROM said a
+                    WHERE a.about = s.key)
                     OR EXISTS (SELECT 1 FROM said o WHERE o.kind = s.kind AND o.name = s.name AND o.key <> s.key))
             ORDER BY e.date, e.ord
             """,
@@ -147,9 +160,13 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
 
     /// <summary>Where an entry stands: an amendment may have given it another day or another place.</summary>
     private Position PositionOf(Head head) =>
-        _log.About(head.Key).Count > 0 && _log.Find(head.Key) is { } said ? Standing.PositionOf(said) : new(head.Date, head.Ord);
+        _log.About(head.Key).Count > 0 && _log.Find(head.Key) is { } said
+            ? Standing.PositionOf(said)
+            : new(head.Date, head.Ord);
 
-    /// <summary>What an undo took back of an entry whose words were not kept counts again until the undo is decided once more.</summary>
+    /// <summary>
+    /// What an undo took back of an entry whose words were not kept counts again until the undo is decided once more.
+    /// </summary>
     private void TakeOut(IReadOnlyList<Head> suffix)
     {
         new Wipe(connection).Of(suffix.Select(head => head.Number));
@@ -160,12 +177,15 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
     /// <summary>What each entry took out of stock, in money.</summary>
     private Dictionary<long, long> Costs(IReadOnlyList<Head> heads) => connection.Query<CostRow>(
         """
-        SELECT m.entry_id AS Number, sum(m.value) AS Value FROM json_each(@numbers) n CROSS JOIN movement m ON m.entry_id = n.value
+        SELECT m.entry_id AS Number, sum(m.value) AS Value FROM json_each(@numbers) n
+            CROSS JOIN movement m ON m.entry_id = n.value
         WHERE m.from_place >= 100 AND m.to_place < 100 GROUP BY m.entry_id
         """,
-        new { numbers = Reading.Json.Array(heads.Select(head => head.Number)) }).ToDictionary(row => row.Number, row => row.Value);
+        new { numbers = Reading.Json.Array(heads.Select(head => head.Number)) }).ToDictionary(row => row.Number,
+            row => row.Value);
 
-    private IEnumerable<Effect> CostEffects(Dictionary<long, long> before, Dictionary<long, long> after, Holdings holdings)
+    private IEnumerable<Effect> CostEffects(Dictionary<long, long> before, Dictionary<long, long> after,
+        Holdings holdings)
     {
         var past = new JournalReader(inside);
         var changed = after.Where(cost => before.TryGetValue(cost.Key, out var then) && then != cost.Value).ToList();
@@ -174,7 +194,8 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
         if (changed.Count > MostCosts)
             yield return new($"{changed.Count - MostCosts} more entries", "cost", "differs");
 
-        string Text(long millionths) => $"{new Money(millionths).Text(holdings.Settings.Style)} {holdings.Settings.Currency}".TrimEnd();
+        string Text(long millionths) =>
+            $"{new Money(millionths).Text(holdings.Settings.Style)} {holdings.Settings.Currency}".TrimEnd();
     }
 
     internal sealed record CostRow(long Number, long Value);
@@ -198,10 +219,13 @@ internal sealed record NewEntry(Entry Entry, Position Position, Instant Recorded
 /// <param name="Effects">What is different in the end, before and after.</param>
 internal sealed record DerivedLedger(IReadOnlyList<PostOutcome> Outcomes, IReadOnlyList<Effect> Effects);
 
-/// <summary>An entry would no longer hold after a change before it: the change is refused and all stays as it was.</summary>
+/// <summary>
+/// An entry would no longer hold after a change before it: the change is refused and all stays as it was.
+/// </summary>
 internal sealed class NoLongerHoldsException(Head entry, Refusal refusal)
     : Exception($"entry {entry.Number} of {entry.Date} ({entry.Summary}) would no longer hold: {refusal.Sentence}")
 {
     /// <summary>The refusal of the change.</summary>
-    public Refusal Refusal => new(RefusalKind.DependedOn, $"{Message}; take back or amend entry {entry.Number} first") { Entry = entry.Number };
+    public Refusal Refusal => new(RefusalKind.DependedOn,
+        $"{Message}; take back or amend entry {entry.Number} first") { Entry = entry.Number };
 }

@@ -5,8 +5,8 @@ using Ledger.Storage.Reading;
 namespace Ledger.Storage.Deriving;
 
 /// <summary>
-/// Adds what another ledger knows: the union of what was said by key, and everything derived from it. Where the two contradict each other
-/// nothing is joined, and each side says so in the same words.
+/// Adds what another ledger knows: the union of what was said by key, and everything derived from it. Where the two
+/// contradict each other nothing is joined, and each side says so in the same words.
 /// </summary>
 internal sealed class Joining(SqliteConnection connection, Snapshot inside, LocalDate today)
 {
@@ -22,13 +22,15 @@ internal sealed class Joining(SqliteConnection connection, Snapshot inside, Loca
             block.WriteInto(connection);
         else if (own?.Digest != block?.Digest && (block is not null || other.Count > 0))
             return Refused(
-                "the two hold different entries of version 0.2.0 or earlier, which kept no words of them; only copies of one such ledger can be joined");
+                "the two hold different entries of version 0.2.0 or earlier, which kept no words of them; only copies "
+                    + "of one such ledger can be joined");
         var news = other.Where(one => _log.Find(one.Said.Key) is null).ToList();
         if (Conflict(other, news) is { } conflict)
             return Refused(conflict);
         _log.Merge(news.Select(one => one.Said));
         var writer = new EntryWriter(connection);
-        foreach (var (said, names) in news.OrderBy(one => one.Said.RecordedAt, StringComparer.Ordinal).ThenBy(one => one.Said.Key, StringComparer.Ordinal))
+        foreach (var (said, names) in news.OrderBy(one => one.Said.RecordedAt, StringComparer.Ordinal)
+            .ThenBy(one => one.Said.Key, StringComparer.Ordinal))
         {
             // What an earlier version defined stands in its own entries, or in none.
             if (!said.Key.StartsWith(Horizon.Prefix, StringComparison.Ordinal))
@@ -65,14 +67,16 @@ internal sealed class Joining(SqliteConnection connection, Snapshot inside, Loca
             if (new JournalReader(inside).Find(said.About!) is { } target)
             {
                 var act = Standing.ActOf(said);
-                new EntryWriter(connection).WriteSummary(said.Key, PostingRules.SummaryOf(act, target.Number, target.Kind), act.Note);
+                new EntryWriter(connection).WriteSummary(said.Key,
+                    PostingRules.SummaryOf(act, target.Number, target.Kind), act.Note);
             }
         }
     }
 
     /// <summary>What the two say differently, in words that are the same on both sides; null when nothing is.</summary>
     private string? Conflict(
-        IReadOnlyList<(Said Said, IReadOnlyList<GivenName> Names)> other, List<(Said Said, IReadOnlyList<GivenName> Names)> news)
+        IReadOnlyList<(Said Said, IReadOnlyList<GivenName> Names)> other,
+        List<(Said Said, IReadOnlyList<GivenName> Names)> news)
     {
         var theirs = other.Select(one => one.Said.Key).ToHashSet(StringComparer.Ordinal);
         foreach (var (said, _) in other)
@@ -80,11 +84,13 @@ internal sealed class Joining(SqliteConnection connection, Snapshot inside, Loca
                 return $"the two ledgers say different things under {said.Key}; they are not copies of one ledger";
         foreach (var (said, _) in news.Where(one => one.Said.About is not null))
             if (_log.About(said.About!).Any(own => !theirs.Contains(own.Key)))
-                return $"entry {said.About} was taken back or amended in both ledgers; take that back in one of them, then join";
+                return $"entry {said.About} was taken back or amended in both ledgers; take that back in one of them, "
+                    + "then join";
         foreach (var (said, names) in news)
             foreach (var name in names)
                 if (connection.QueryFirstOrDefault<string?>(
-                    "SELECT key FROM said_name WHERE series = @Series AND number = @Number", new { name.Series, name.Number }) is { } own && own != said.Key)
+                    "SELECT key FROM said_name WHERE series = @Series AND number = "
+                        + "@Number", new { name.Series, name.Number }) is { } own && own != said.Key)
                 {
                     var (one, two) = string.CompareOrdinal(own, said.Key) < 0 ? (own, said.Key) : (said.Key, own);
                     return $"both gave the name {name.Number} of {name.Series}: {one} and {two}; "

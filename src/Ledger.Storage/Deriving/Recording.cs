@@ -4,10 +4,11 @@ using Ledger.Storage.Reading;
 namespace Ledger.Storage.Deriving;
 
 /// <summary>
-/// Records entries, inside a transaction of the caller. One that comes after all others is decided on what the ledger holds and written; one that is late,
-/// takes back or amends has what follows derived.
+/// Records entries, inside a transaction of the caller. One that comes after all others is decided on what the ledger
+/// holds and written; one that is late, takes back or amends has what follows derived.
 /// </summary>
-internal sealed class Recording(SqliteConnection connection, Snapshot inside, SharedHoldings holdings, LocalDate today, Instant now)
+internal sealed class Recording(SqliteConnection connection, Snapshot inside, SharedHoldings holdings,
+    LocalDate today, Instant now)
 {
     private const int Constraint = 19;
 
@@ -16,8 +17,9 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     private readonly Derivation _derivation = new(connection, inside, today);
 
     /// <summary>
-    /// The last entry that decides something, once it was asked for. What is recorded after it takes its place; a second definition of a thing
-    /// makes the first one decide, wherever that stands, so that it is asked for once more.
+    /// The last entry that decides something, once it was asked for. What is recorded after it takes its place; a
+    /// second definition of a thing makes the first one decide, wherever that stands, so that it is asked for once
+    /// more.
     /// </summary>
     private Lazy<Position?>? _last;
 
@@ -56,12 +58,17 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     }
 
     /// <summary>Whether other entries follow from it, so that it is not simply the last one.</summary>
-    public bool ChangesThePast(Entry entry) => IsAct(entry) || IsForAlways(entry) || entry.Before.Length > 0 || IsLate(entry);
+    public bool ChangesThePast(Entry entry) =>
+        IsAct(entry) || IsForAlways(entry) || entry.Before.Length > 0 || IsLate(entry);
 
-    private long? NumberOf(Entry entry) => entry.FormerKeys.Prepend(entry.Key).Select(_past.NumberOf).FirstOrDefault(found => found is not null);
+    private long? NumberOf(Entry entry) =>
+        entry.FormerKeys.Prepend(entry.Key).Select(_past.NumberOf).FirstOrDefault(found => found is not null);
 
-    /// <summary>An undo of an entry whose words were not kept is an entry like others: it moves back what was moved.</summary>
-    private bool IsAct(Entry entry) => entry is Amendment || (entry is Undo undo && Target(undo.Number, undo.Reference) is not { IsSaid: false });
+    /// <summary>
+    /// An undo of an entry whose words were not kept is an entry like others: it moves back what was moved.
+    /// </summary>
+    private bool IsAct(Entry entry) =>
+        entry is Amendment || (entry is Undo undo && Target(undo.Number, undo.Reference) is not { IsSaid: false });
 
     private static bool IsForAlways(Entry entry) => entry is Definition { IsForAlways: true };
 
@@ -70,7 +77,8 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     private bool IsLate(Entry entry)
     {
         var date = entry is Undo undo && Target(undo.Number, undo.Reference) is { } target ? target.Date : entry.Date;
-        // The last entry that decides something is looked for only where it can matter: among thousands of definitions that is a long way.
+        // The last entry that decides something is looked for only where it can matter: among thousands of definitions
+        // that is a long way.
         return IsBeforeAny(date) && !IsFirstDefinition(entry)
             && Last is { } last && string.CompareOrdinal(Dates.Text(date), last.Date) < 0;
     }
@@ -87,7 +95,8 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             return false;
         var kind = EntryKinds.Of(entry);
         var name = Definitions.NameOf(kind, EntryWriting.Write(kind, entry, ReadingTerms.Of(Now, today)));
-        return name is not null && !Definitions.HasUsualValue(kind.Name, name) && _log.Definitions(kind.Name, name).Count == 0;
+        return name is not null && !Definitions.HasUsualValue(kind.Name, name)
+            && _log.Definitions(kind.Name, name).Count == 0;
     }
 
     private Holdings Now => holdings.On(today, inside);
@@ -104,7 +113,8 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
                 {
                     var recordedAt = _log.Next(now);
                     var position = new Position(Dates.Text(posting.Entry.Date), SaidLog.OrdOf(recordedAt));
-                    var number = new EntryWriter(connection).Write(posting, recordedAt, position, ReadingTerms.Of(Now, today));
+                    var number = new EntryWriter(connection).Write(posting, recordedAt, position,
+                        ReadingTerms.Of(Now, today));
                     holdings.Follow(posting, today, inside);
                     if (decides)
                         _last = Definitions.Kinds.Contains(entry.Kind) ? null : new(position);
@@ -115,7 +125,9 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
         }
     }
 
-    /// <summary>A definition that reaches back to the beginning: all that happened is decided once more under it.</summary>
+    /// <summary>
+    /// A definition that reaches back to the beginning: all that happened is decided once more under it.
+    /// </summary>
     private PostOutcome Always(Entry entry)
     {
         if (PostingRules.Decide(entry, Now, _past, today) is not Accepted { Posting: var posting })
@@ -126,15 +138,18 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
         {
             var recordedAt = _log.Next(now);
             var position = new Position(Dates.Text(entry.Date), SaidLog.OrdOf(recordedAt));
-            var number = new EntryWriter(connection).WriteHeadOnly(posting, recordedAt, position, ReadingTerms.Of(before, today));
+            var number = new EntryWriter(connection).WriteHeadOnly(posting, recordedAt, position,
+                ReadingTerms.Of(before, today));
             holdings.Forget();
-            return new Posted(number, posting with { Effects = _derivation.From(Position.Start, [], [], things, before).Effects });
+            return new Posted(number,
+                posting with { Effects = _derivation.From(Position.Start, [], [], things, before).Effects });
         });
     }
 
     /// <summary>An entry that is recorded before another one of its day.</summary>
     private PostOutcome InBetween(Entry entry) =>
-        PostingRules.PlaceBefore(entry.Before, entry.Date, _past, out var refusal) is not { } next ? new NotPosted(refusal!)
+        PostingRules.PlaceBefore(entry.Before, entry.Date, _past, out var refusal) is not { } next
+            ? new NotPosted(refusal!)
             : PlaceBefore(next) is not { } ord ? new NotPosted(NoRoom(next))
             : Late([entry with { Before = next.Key }], ord)[0];
 
@@ -143,7 +158,8 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     {
         var places = connection.QueryFirst<PlaceRow>(
             """
-            SELECT n.ord AS Next, (SELECT max(e.ord) FROM entry e WHERE e.date = n.date AND e.ord < n.ord) AS Before FROM entry n WHERE n.key = @Key
+            SELECT n.ord AS Next, (SELECT max(e.ord) FROM entry e WHERE e.date = n.date AND e.ord < n.ord) AS Before
+                FROM entry n WHERE n.key = @Key
             """,
             new { next.Key });
         var place = places.Before is { } before ? before + ((places.Next - before) / 2) : places.Next - SaidLog.Step;
@@ -151,7 +167,9 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     }
 
     private static Refusal NoRoom(JournalEntry next) => new(
-        RefusalKind.DependedOn, $"no place is left right before entry {next.Number}; put it before another entry of that day, then that one before it");
+        RefusalKind.DependedOn,
+        $"no place is left right before entry {next.Number}; put it before another entry of that day, then that one "
+            + "before it");
 
     private IReadOnlyList<PostOutcome> Late(IReadOnlyList<Entry> entries, long? ord = null)
     {
@@ -165,7 +183,9 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             else if (!keys.Add(entries[i].Key))
                 outcomes[i] = new AlreadyPosted(0);
             else
-                wanted.Add((i, entries[i] is Undo undo && Target(undo.Number, undo.Reference) is { } target ? target.Date : entries[i].Date));
+                wanted.Add((i, entries[i] is Undo undo && Target(undo.Number, undo.Reference) is { } target
+                    ? target.Date
+                    : entries[i].Date));
 
         // They are written in the order in which they happened, and each digest covers what was recorded before.
         foreach (var (i, date) in wanted.OrderBy(one => one.Date))
@@ -232,13 +252,17 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             if (root.Name is { } name && !_derivation.Definitions.IsDefined(root.Kind, name)
                 && _derivation.Definitions.UserOf(root.Kind, name) is { } user)
                 return new NotPosted(new(
-                    RefusalKind.DependedOn, $"{root.Kind} {name} is needed by {user}; take that back or amend it first"));
+                    RefusalKind.DependedOn,
+                    $"{root.Kind} {name} is needed by {user}; take that back or amend it first"));
             var after = EffectOf(root);
             var derived = _derivation.From(
-                before < after ? before : after, [], [root.Key], root.Name is null ? [] : [(root.Kind, root.Name)], held);
-            if (root.Name is not null && connection.ExecuteScalar<long>("SELECT EXISTS (SELECT 1 FROM pragma_foreign_key_check)") == 1)
+                before < after ? before : after, [], [root.Key],
+                root.Name is null ? [] : [(root.Kind, root.Name)], held);
+            if (root.Name is not null
+                && connection.ExecuteScalar<long>("SELECT EXISTS (SELECT 1 FROM pragma_foreign_key_check)") == 1)
                 return new NotPosted(new(
-                    RefusalKind.DependedOn, $"{root.Kind} {root.Name} is used by entries that an earlier version posted; it has to stay"));
+                    RefusalKind.DependedOn,
+                    $"{root.Kind} {root.Name} is used by entries that an earlier version posted; it has to stay"));
             return new Posted(number, act with { Effects = derived.Effects });
         });
     }
@@ -252,13 +276,17 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
         var root = _log.Find(amendment.Reference!)!;
         if (change.Value.Length == 0)
             return SaidLog.OrdOf(SaidLog.Moment(root.RecordedAt));
-        var day = amendment.Changes.LastOrDefault(other => other.Line == 0 && other.Field == CommonFields.Date.Name)?.Value
-            ?? _derivation.Standing.PositionOf(root).Date;
+        var day =
+            amendment.Changes.LastOrDefault(other => other.Line == 0 && other.Field == CommonFields.Date.Name)?.Value
+                ?? _derivation.Standing.PositionOf(root).Date;
         if (PostingRules.PlaceBefore(change.Value, Dates.Parse(day) ?? today, _past, out refusal) is not { } next)
             return null;
         if (next.Key == root.Key)
-            refusal = new(RefusalKind.NotAccepted, $"entry {next.Number} cannot come before itself; name another entry of that day");
-        placed = amendment with { Changes = [.. amendment.Changes.Select(one => Standing.IsPlace(one) ? one with { Value = next.Key } : one)] };
+            refusal = new(RefusalKind.NotAccepted,
+                $"entry {next.Number} cannot come before itself; name another entry of that day");
+        placed =
+            amendment with { Changes = [
+                .. amendment.Changes.Select(one => Standing.IsPlace(one) ? one with { Value = next.Key } : one)] };
         var ord = PlaceBefore(next);
         refusal ??= ord is null ? NoRoom(next) : null;
         return ord;
@@ -269,7 +297,8 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     /// <summary>Where an entry's effect begins, as it stands now.</summary>
     private Position EffectOf(Said root)
     {
-        var own = connection.QueryFirst<Derivation.PositionRow>("SELECT date AS Date, ord AS Ord FROM entry WHERE key = @Key", new { root.Key });
+        var own = connection.QueryFirst<Derivation.PositionRow>(
+            "SELECT date AS Date, ord AS Ord FROM entry WHERE key = @Key", new { root.Key });
         if (!Definitions.IsOne(root))
             return new[] { new Position(own.Date, own.Ord), _derivation.Standing.PositionOf(root) }.Min();
         return _derivation.Definitions.EffectiveFrom(root);
@@ -282,7 +311,8 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
         {
             var entry = _derivation.Standing.EntryOf(root, terms);
             return entry.Date > today
-                ? new(RefusalKind.InFuture, $"{Dates.Text(entry.Date)} is later than today, {Dates.Text(today)}") : null;
+                ? new(RefusalKind.InFuture, $"{Dates.Text(entry.Date)} is later than today, {Dates.Text(today)}")
+                : null;
         }
         catch (FormatException wrong)
         {
@@ -295,7 +325,8 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
         foreach (var act in _log.About(key))
         {
             connection.Execute(
-                "UPDATE entry SET counts = @counts WHERE key = @Key", new { act.Key, counts = _derivation.Standing.Holds(act.Key) ? 1 : 0 });
+                "UPDATE entry SET counts = @counts WHERE key = @Key",
+                new { act.Key, counts = _derivation.Standing.Holds(act.Key) ? 1 : 0 });
             CountActs(act.Key);
         }
     }
@@ -303,7 +334,8 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     private IReadOnlyList<(string Kind, string Name)> Things(IEnumerable<Entry> entries) =>
     [
         .. entries.Where(entry => Definitions.Kinds.Contains(entry.Kind)).Select(entry =>
-            (entry.Kind, Definitions.NameOf(EntryKinds.Of(entry), EntryWriting.Write(EntryKinds.Of(entry), entry, ReadingTerms.Of(Now, today)))!)),
+            (entry.Kind, Definitions.NameOf(EntryKinds.Of(entry),
+                EntryWriting.Write(EntryKinds.Of(entry), entry, ReadingTerms.Of(Now, today)))!)),
     ];
 
     private PostOutcome Guarded(Func<PostOutcome> write)

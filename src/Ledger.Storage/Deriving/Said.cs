@@ -11,7 +11,8 @@ namespace Ledger.Storage.Deriving;
 /// <param name="Json">The entry as a document.</param>
 /// <param name="Digest">What proves it and all that was said before it.</param>
 internal sealed record Said(
-    string Key, string Kind, string? About, string? Name, string Date, long Ord, string RecordedAt, string Json, string Digest)
+    string Key, string Kind, string? About, string? Name, string Date, long Ord, string RecordedAt,
+    string Json, string Digest)
 {
     /// <summary>Whether it is about another entry and moves nothing itself.</summary>
     public bool IsAct => About is not null;

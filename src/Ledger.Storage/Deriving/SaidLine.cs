@@ -6,7 +6,10 @@ using Ledger.Storage.Files;
 
 namespace Ledger.Storage.Deriving;
 
-/// <summary>What was said, as a line of a file: the entry as a document, with its key, its place, when it was recorded, and the names that it gave.</summary>
+/// <summary>
+/// What was said, as a line of a file: the entry as a document, with its key, its place, when it was recorded, and the
+/// names that it gave.
+/// </summary>
 internal static class SaidLine
 {
     private static readonly JsonWriterOptions Options = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
@@ -55,21 +58,26 @@ internal static class SaidLine
             var root = document.RootElement;
             return (
                 new(
-                    Text(root, "key"), Text(root, "kind"), Maybe(root, "about"), Maybe(root, "name"), Text(root, "date"),
-                    root.GetProperty("ord").GetInt64(), Text(root, "recordedAt"), root.GetProperty("entry").GetRawText(), Text(root, "digest")),
+                    Text(root, "key"), Text(root, "kind"), Maybe(root, "about"), Maybe(root, "name"),
+                    Text(root, "date"), root.GetProperty("ord").GetInt64(), Text(root, "recordedAt"),
+                    root.GetProperty("entry").GetRawText(), Text(root, "digest")),
                 [
                     .. root.GetProperty("names").EnumerateArray().Select(name =>
                         new GivenName(Text(name, "slot"), Text(name, "series"), name.GetProperty("number").GetInt64())),
                 ]);
         }
-        catch (Exception wrong) when (wrong is JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
+        catch (Exception wrong) when (wrong is JsonException or KeyNotFoundException or InvalidOperationException
+            or FormatException)
         {
             throw new LedgerFileException(
-                $"line {index + 1} of the journal cannot be read; accepted is what `trayledger export` writes into journal.jsonl", wrong);
+                $"line {index + 1} of the journal cannot be read; accepted is what `trayledger export` writes into "
+                    + "journal.jsonl", wrong);
         }
     }
 
-    private static string Text(JsonElement element, string name) => element.GetProperty(name).GetString() ?? throw new FormatException(name);
+    private static string Text(JsonElement element, string name) =>
+        element.GetProperty(name).GetString() ?? throw new FormatException(name);
 
-    private static string? Maybe(JsonElement element, string name) => element.TryGetProperty(name, out var value) ? value.GetString() : null;
+    private static string? Maybe(JsonElement element, string name) =>
+        element.TryGetProperty(name, out var value) ? value.GetString() : null;
 }

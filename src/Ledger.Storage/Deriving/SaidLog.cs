@@ -3,17 +3,19 @@ using NodaTime.Text;
 namespace Ledger.Storage.Deriving;
 
 /// <summary>
-/// What was said, entry by entry: only ever added to. Each row's digest covers the row and the digest of the one recorded before it, so that no row
-/// can be changed, added or taken out unseen.
+/// What was said, entry by entry: only ever added to. Each row's digest covers the row and the digest of the one
+/// recorded before it, so that no row can be changed, added or taken out unseen.
 /// </summary>
 internal sealed class SaidLog(SqliteConnection connection)
 {
-    private static readonly InstantPattern Stamp = InstantPattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm:ss.ffffff'Z'");
+    private static readonly InstantPattern Stamp = InstantPattern.CreateWithInvariantCulture(
+        "uuuu-MM-dd'T'HH:mm:ss.ffffff'Z'");
 
     /// <summary>What was said under a key; null when nothing was.</summary>
     public Said? Find(string key) => connection.QueryFirstOrDefault<Said>(
         """
-        SELECT key AS Key, kind AS Kind, about AS About, name AS Name, date AS Date, ord AS Ord, recorded_at AS RecordedAt, json AS Json,
+        SELECT key AS Key, kind AS Kind, about AS About, name AS Name, date AS Date, ord AS Ord,
+            recorded_at AS RecordedAt, json AS Json,
             digest AS Digest
         FROM said WHERE key = @key
         """,
@@ -22,7 +24,8 @@ internal sealed class SaidLog(SqliteConnection connection)
     /// <summary>What takes back or amends what was said under a key, in the order of recording.</summary>
     public IReadOnlyList<Said> About(string key) => connection.Query<Said>(
         """
-        SELECT key AS Key, kind AS Kind, about AS About, name AS Name, date AS Date, ord AS Ord, recorded_at AS RecordedAt, json AS Json,
+        SELECT key AS Key, kind AS Kind, about AS About, name AS Name, date AS Date, ord AS Ord,
+            recorded_at AS RecordedAt, json AS Json,
             digest AS Digest
         FROM said WHERE about = @key ORDER BY recorded_at
         """,
@@ -31,7 +34,8 @@ internal sealed class SaidLog(SqliteConnection connection)
     /// <summary>All that was said, in the order of recording.</summary>
     public IEnumerable<Said> All() => connection.Query<Said>(
         """
-        SELECT key AS Key, kind AS Kind, about AS About, name AS Name, date AS Date, ord AS Ord, recorded_at AS RecordedAt, json AS Json,
+        SELECT key AS Key, kind AS Kind, about AS About, name AS Name, date AS Date, ord AS Ord,
+            recorded_at AS RecordedAt, json AS Json,
             digest AS Digest
         FROM said ORDER BY recorded_at, key
         """);
@@ -39,7 +43,8 @@ internal sealed class SaidLog(SqliteConnection connection)
     /// <summary>The definitions of one thing, in their order; those that were taken back too.</summary>
     public IReadOnlyList<Said> Definitions(string kind, string name) => connection.Query<Said>(
         """
-        SELECT key AS Key, kind AS Kind, about AS About, name AS Name, date AS Date, ord AS Ord, recorded_at AS RecordedAt, json AS Json,
+        SELECT key AS Key, kind AS Kind, about AS About, name AS Name, date AS Date, ord AS Ord,
+            recorded_at AS RecordedAt, json AS Json,
             digest AS Digest
         FROM said WHERE kind = @kind AND name = @name ORDER BY date, ord
         """,
@@ -52,15 +57,20 @@ internal sealed class SaidLog(SqliteConnection connection)
     /// <summary>The moment for the next row: now, or just after the last one where the clock says less.</summary>
     public Instant Next(Instant now)
     {
-        var last = connection.QueryFirstOrDefault<string?>("SELECT recorded_at FROM said ORDER BY recorded_at DESC LIMIT 1");
+        var last = connection.QueryFirstOrDefault<string?>(
+            "SELECT recorded_at FROM said ORDER BY recorded_at DESC LIMIT 1");
         var micro = Instant.FromUnixTimeTicks(now.ToUnixTimeTicks() / 10 * 10);
-        return last is not null && Stamp.Parse(last).Value is var before && before >= micro ? before + Duration.FromTicks(10) : micro;
+        return last is not null && Stamp.Parse(last).Value is var before && before >= micro
+            ? before + Duration.FromTicks(10)
+            : micro;
     }
 
     /// <summary>The place in its day of what is recorded at a moment.</summary>
     public static long OrdOf(Instant recordedAt) => recordedAt.ToUnixTimeTicks() / 10 * Step;
 
-    /// <summary>How far two entries of one microsecond after the other are apart: room for others to be put between them.</summary>
+    /// <summary>
+    /// How far two entries of one microsecond after the other are apart: room for others to be put between them.
+    /// </summary>
     public const long Step = 1024;
 
     /// <summary>A moment as the file has it.</summary>
@@ -72,7 +82,8 @@ internal sealed class SaidLog(SqliteConnection connection)
     /// <summary>Adds a row that is recorded after all others.</summary>
     public void Append(Said said)
     {
-        var before = connection.QueryFirstOrDefault<string?>("SELECT digest FROM said ORDER BY recorded_at DESC, key DESC LIMIT 1") ?? "";
+        var before = connection.QueryFirstOrDefault<string?>(
+            "SELECT digest FROM said ORDER BY recorded_at DESC, key DESC LIMIT 1") ?? "";
         Insert(said with { Digest = DigestOf(said, before) });
     }
 
@@ -96,7 +107,8 @@ internal sealed class SaidLog(SqliteConnection connection)
 
     /// <summary>The same as a list.</summary>
     public IReadOnlyList<GivenName> NamesOf(string key) => connection.Query<GivenName>(
-        "SELECT slot AS Slot, series AS Series, number AS Number FROM said_name WHERE key = @key ORDER BY slot", new { key }).ToList();
+        "SELECT slot AS Slot, series AS Series, number AS Number FROM said_name WHERE key = @key ORDER BY "
+            + "slot", new { key }).ToList();
 
     /// <summary>Keeps names for ever.</summary>
     public void Keep(string key, IEnumerable<GivenName> names)
@@ -104,7 +116,8 @@ internal sealed class SaidLog(SqliteConnection connection)
         foreach (var name in names)
             connection.Execute(
                 """
-                INSERT INTO said_name (key, slot, series, number, digest) VALUES (@key, @Slot, @Series, @Number, @digest)
+                INSERT INTO said_name (key, slot, series, number, digest)
+                    VALUES (@key, @Slot, @Series, @Number, @digest)
                 ON CONFLICT (key, slot) DO NOTHING
                 """,
                 new { key, name.Slot, name.Series, name.Number, digest = DigestOf(key, name) });
@@ -112,14 +125,20 @@ internal sealed class SaidLog(SqliteConnection connection)
 
     /// <summary>The digest of a row after the one before it.</summary>
     public static string DigestOf(Said said, string before) => Sha256.Hex(
-        string.Join('\n', before, said.RecordedAt, said.Key, said.Kind, said.About, said.Name, said.Date, $"{said.Ord}", said.Json));
+        string.Join('\n', before, said.RecordedAt, said.Key, said.Kind, said.About, said.Name,
+            said.Date, $"{said.Ord}", said.Json));
 
-    /// <summary>The digest of a name that was given. Names are added when they are needed, so that they are no part of the chain.</summary>
-    public static string DigestOf(string key, GivenName name) => Sha256.Hex($"{key}\n{name.Slot}\n{name.Series}\n{name.Number}");
+    /// <summary>
+    /// The digest of a name that was given. Names are added when they are needed, so that they are no part of the
+    /// chain.
+    /// </summary>
+    public static string DigestOf(string key, GivenName name) =>
+        Sha256.Hex($"{key}\n{name.Slot}\n{name.Series}\n{name.Number}");
 
     /// <summary>The names that are not as they were given: their keys.</summary>
     public IEnumerable<(string Key, GivenName Name)> AlteredNames() => connection.Query<NameRow>(
-            "SELECT key AS Key, slot AS Slot, series AS Series, number AS Number, digest AS Digest FROM said_name WHERE digest <> '' ORDER BY key, slot")
+            "SELECT key AS Key, slot AS Slot, series AS Series, number AS Number, digest AS Digest FROM said_name "
+                + "WHERE digest <> '' ORDER BY key, slot")
         .Select(row => (row, Name: new GivenName(row.Slot, row.Series, row.Number)))
         .Where(one => DigestOf(one.row.Key, one.Name) != one.row.Digest).Select(one => (one.row.Key, one.Name));
 
@@ -127,7 +146,8 @@ internal sealed class SaidLog(SqliteConnection connection)
     public void SealNames()
     {
         foreach (var row in connection.Query<NameRow>(
-            "SELECT key AS Key, slot AS Slot, series AS Series, number AS Number, digest AS Digest FROM said_name WHERE digest = ''").ToList())
+            "SELECT key AS Key, slot AS Slot, series AS Series, number AS Number, digest AS Digest FROM said_name "
+                + "WHERE digest = ''").ToList())
             connection.Execute(
                 "UPDATE said_name SET digest = @digest WHERE key = @Key AND slot = @Slot",
                 new { row.Key, row.Slot, digest = DigestOf(row.Key, new(row.Slot, row.Series, row.Number)) });

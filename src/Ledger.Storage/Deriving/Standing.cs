@@ -2,8 +2,8 @@ using System.Text.Json;
 
 namespace Ledger.Storage.Deriving;
 
-/// <summary>What holds of what was said: an entry that was taken back does not, unless that was taken back itself; one that was amended
-/// says what it was amended to.</summary>
+/// <summary>What holds of what was said: an entry that was taken back does not, unless that was taken back itself; one
+/// that was amended says what it was amended to.</summary>
 internal sealed class Standing(SaidLog log)
 {
     /// <summary>Whether what was said under a key holds.</summary>
@@ -28,10 +28,12 @@ internal sealed class Standing(SaidLog log)
         using (var document = JsonDocument.Parse(said.Json))
         {
             var text = EntryJson.Text(kind, document.RootElement, problems);
-            foreach (var act in log.About(said.Key).Where(act => isAmended && act.Kind == AmendmentName && Holds(act.Key)))
+            foreach (var act in log.About(said.Key)
+                .Where(act => isAmended && act.Kind == AmendmentName && Holds(act.Key)))
                 Amending.Apply(kind, text, Changes(act), problems);
             if (problems.Count > 0)
-                throw new FormatException($"what was said under {said.Key} cannot be read: {problems[0].Sentence(field => field.JsonName)}");
+                throw new FormatException(
+                    $"what was said under {said.Key} cannot be read: {problems[0].Sentence(field => field.JsonName)}");
             // The key is no reference that somebody wrote: it must not be taken for an invoice once more.
             (text.Key, text[CommonFields.Reference]) = (said.Key, "");
             return text;
@@ -59,7 +61,8 @@ internal sealed class Standing(SaidLog log)
     {
         var text = TextOf(said, out var kind);
         var words = kind.Fields.Where(field => field.IsArgument || field == kind.NamedBy).Select(field => text[field])
-            .Concat(kind.Line is { } line ? text.Lines.Select(one => LinePhrase.Write(line, one)) : []).Where(word => word.Length > 0);
+            .Concat(kind.Line is { } line ? text.Lines.Select(one => LinePhrase.Write(line, one)) : [])
+            .Where(word => word.Length > 0);
         return ($"{kind.Name} {string.Join(", ", words)}".TrimEnd(), text[CommonFields.Note]);
     }
 
@@ -67,7 +70,9 @@ internal sealed class Standing(SaidLog log)
     public Position PositionOf(Said said)
     {
         var text = TextOf(said, out _);
-        var date = text[CommonFields.FromDay] is { Length: > 0 } from && !FromDay.IsAlways(from) ? from : text[CommonFields.Date];
+        var date = text[CommonFields.FromDay] is { Length: > 0 } from && !FromDay.IsAlways(from)
+            ? from
+            : text[CommonFields.Date];
         var moved = log.About(said.Key).Where(act => act.Kind == AmendmentName && Holds(act.Key))
             .LastOrDefault(act => Changes(act).Any(IsPlace));
         return new(date.Length > 0 ? date : said.Date, moved is null ? said.Ord : moved.Ord);
@@ -83,7 +88,9 @@ internal sealed class Standing(SaidLog log)
             ?? throw new FormatException($"the {act.Kind} {act.Key} cannot be read");
     }
 
-    /// <summary>Whether a change gives an entry another place in its day; the amendment itself stands at that place.</summary>
+    /// <summary>
+    /// Whether a change gives an entry another place in its day; the amendment itself stands at that place.
+    /// </summary>
     public static bool IsPlace(FieldChange change) => change.Line == 0 && change.Field == CommonFields.Before.Name;
 
     private static IReadOnlyList<FieldChange> Changes(Said act) => ((Amendment)ActOf(act)).Changes;

@@ -24,10 +24,13 @@ internal static class Totals
         FROM bath_work w JOIN standing_entry e ON e.id = w.entry_id WHERE w.is_first = 1 GROUP BY w.place_id
         """;
 
-    /// <summary>What the stock's value changed by in each month; stock is every real place (100 and up) that is no bath.</summary>
+    /// <summary>
+    /// What the stock's value changed by in each month; stock is every real place (100 and up) that is no bath.
+    /// </summary>
     public const string StockMonths = """
         SELECT substr(e.date, 1, 7) AS month, sum(
-            iif(t.id >= 100 AND t.kind <> 'bath', m.value, 0) - iif(f.id >= 100 AND f.kind <> 'bath', m.value, 0)) AS change
+            iif(t.id >= 100 AND t.kind <> 'bath', m.value, 0) - iif(f.id >= 100
+                AND f.kind <> 'bath', m.value, 0)) AS change
         FROM movement m JOIN entry e ON e.id = m.entry_id
         JOIN place f ON f.id = m.from_place JOIN place t ON t.id = m.to_place
         WHERE m.value > 0 GROUP BY 1

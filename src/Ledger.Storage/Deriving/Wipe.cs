@@ -5,8 +5,9 @@ using Ledger.Storage.Writing;
 namespace Ledger.Storage.Deriving;
 
 /// <summary>
-/// Takes out all that some entries wrote, so that they can be decided once more. Which rows those are follows from the tables' own references:
-/// rows that name the entry, and rows that belong to a place, a lot or an order which such a row made.
+/// Takes out all that some entries wrote, so that they can be decided once more. Which rows those are follows from the
+/// tables' own references: rows that name the entry, and rows that belong to a place, a lot or an order which such a
+/// row made.
 /// </summary>
 internal sealed class Wipe(SqliteConnection connection)
 {
@@ -41,7 +42,8 @@ internal sealed class Wipe(SqliteConnection connection)
 
     private const string TotalsThatGo =
         """
-        CREATE TEMP TABLE IF NOT EXISTS wiped_total (place INTEGER, lot INTEGER, quantity INTEGER, value INTEGER, PRIMARY KEY (place, lot)) WITHOUT ROWID
+        CREATE TEMP TABLE IF NOT EXISTS wiped_total (place INTEGER, lot INTEGER, quantity INTEGER, value INTEGER,
+            PRIMARY KEY (place, lot)) WITHOUT ROWID
         """;
 
     private static readonly string TotalsLessWhatGoes =
@@ -49,36 +51,44 @@ internal sealed class Wipe(SqliteConnection connection)
         DELETE FROM temp.wiped_total;
         INSERT INTO temp.wiped_total
         SELECT place, lot, sum(quantity), sum(value) FROM (
-            SELECT m.to_place AS place, m.lot_id AS lot, m.quantity, m.value FROM {Entries} w CROSS JOIN movement m ON m.entry_id = w.id
+            SELECT m.to_place AS place, m.lot_id AS lot, m.quantity, m.value FROM {Entries} w
+                CROSS JOIN movement m ON m.entry_id = w.id
             UNION ALL
-            SELECT m.from_place, m.lot_id, -m.quantity, -m.value FROM {Entries} w CROSS JOIN movement m ON m.entry_id = w.id)
+            SELECT m.from_place, m.lot_id, -m.quantity, -m.value FROM {Entries} w
+                CROSS JOIN movement m ON m.entry_id = w.id)
         GROUP BY place, lot;
         INSERT OR IGNORE INTO balance (place_id, lot_id, quantity, value)
         SELECT place, lot, 0, 0 FROM temp.wiped_total WHERE quantity <> 0 OR value <> 0;
         UPDATE balance SET quantity = balance.quantity - t.quantity, value = balance.value - t.value
         FROM temp.wiped_total t WHERE balance.place_id = t.place AND balance.lot_id = t.lot;
-        DELETE FROM balance WHERE (place_id, lot_id) IN (SELECT place, lot FROM temp.wiped_total) AND quantity = 0 AND value = 0;
+        DELETE FROM balance WHERE (place_id, lot_id) IN (SELECT place, lot
+            FROM temp.wiped_total) AND quantity = 0 AND value = 0;
         """;
 
     private IReadOnlyList<string> Deletions()
     {
-        var tables = connection.Texts($"SELECT name FROM sqlite_schema WHERE type = 'table' AND {Schema.IsTheLedgers} ORDER BY name");
+        var tables = connection.Texts(
+            $"SELECT name FROM sqlite_schema WHERE type = 'table' AND {Schema.IsTheLedgers} ORDER BY name");
         var owned = tables.Where(table => table != "entry" && HasEntry(table)).ToList();
-        var belonging = tables.Except(owned).Except(Totals.All.Select(total => total.Table)).SelectMany(table => Belonging(table, owned)).ToList();
+        var belonging = tables.Except(owned).Except(Totals.All.Select(total => total.Table))
+            .SelectMany(table => Belonging(table, owned)).ToList();
         return
         [
             $"""
             UPDATE bath_total SET area = bath_total.area - g.area, weighted = bath_total.weighted - g.weighted
             FROM (SELECT b.place_id, sum(b.area) AS area, sum(b.weighted) AS weighted
-                FROM {Entries} w CROSS JOIN bath_work b ON b.entry_id = w.id JOIN standing_entry e ON e.id = w.id WHERE b.is_first = 1
+                FROM {Entries} w CROSS JOIN bath_work b ON b.entry_id = w.id JOIN standing_entry e ON e.id = w.id
+                    WHERE b.is_first = 1
                 GROUP BY b.place_id) g
             WHERE g.place_id = bath_total.place_id
             """,
-            $"DELETE FROM bath_total WHERE place_id IN (SELECT b.place_id FROM {Entries} w CROSS JOIN bath b ON b.entry_id = w.id)",
+            $"DELETE FROM bath_total WHERE place_id IN (SELECT b.place_id FROM {Entries} w CROSS JOIN bath b ON "
+                + "b.entry_id = w.id)",
             $"""
             UPDATE stock_month SET change = stock_month.change - g.change
             FROM (SELECT substr(e.date, 1, 7) AS month, sum(
-                    iif(t.id >= 100 AND t.kind <> 'bath', m.value, 0) - iif(f.id >= 100 AND f.kind <> 'bath', m.value, 0)) AS change
+                    iif(t.id >= 100 AND t.kind <> 'bath', m.value, 0) - iif(f.id >= 100
+                        AND f.kind <> 'bath', m.value, 0)) AS change
                 FROM {Entries} w CROSS JOIN movement m ON m.entry_id = w.id JOIN entry e ON e.id = m.entry_id
                 JOIN place f ON f.id = m.from_place JOIN place t ON t.id = m.to_place WHERE m.value > 0 GROUP BY 1) g
             WHERE g.month = stock_month.month
@@ -106,9 +116,11 @@ internal sealed class Wipe(SqliteConnection connection)
     /// <summary>What the rows of a table refer to.</summary>
     public static IEnumerable<Reference> Parents(SqliteConnection connection, string table) => connection.Texts(
         $"""
-        SELECT DISTINCT "table" || '|' || group_concat("from") || '|' || group_concat(coalesce("to", '')) FROM pragma_foreign_key_list('{table}')
+        SELECT DISTINCT "table" || '|' || group_concat("from") || '|' || group_concat(coalesce("to", ''))
+            FROM pragma_foreign_key_list('{table}')
         GROUP BY id
-        """).Select(text => text.Split('|')).Select(parts => new Reference(parts[0], parts[1].Split(','), parts[2].Split(',')));
+        """).Select(text => text.Split('|'))
+            .Select(parts => new Reference(parts[0], parts[1].Split(','), parts[2].Split(',')));
 }
 
 /// <summary>A reference of a table to another one.</summary>

@@ -1,6 +1,8 @@
 namespace Ledger.Storage.Files;
 
-/// <summary>Copies a ledger while it is in use. The copy appears under its name only when it is whole and on the disk.</summary>
+/// <summary>
+/// Copies a ledger while it is in use. The copy appears under its name only when it is whole and on the disk.
+/// </summary>
 internal static class Backup
 {
     /// <summary>Makes the copy.</summary>
@@ -15,8 +17,8 @@ internal static class Backup
     });
 
     /// <summary>
-    /// Keeps what a ledger holds beside it, before all of it is changed. What a program kept that was killed before it changed anything is not
-    /// kept twice.
+    /// Keeps what a ledger holds beside it, before all of it is changed. What a program kept that was killed before it
+    /// changed anything is not kept twice.
     /// </summary>
     /// <param name="source">The open ledger.</param>
     /// <param name="ledger">Its file.</param>

@@ -1,9 +1,9 @@
 namespace Ledger.Storage.Files;
 
 /// <summary>
-/// Reads a database without touching it. SQLite itself needs to write beside a file with a log, even to read it; so the file and what stands
-/// beside it are copied to where temporary files are, put together there, and taken into memory. What a killed program leaves there goes at
-/// the next reading.
+/// Reads a database without touching it. SQLite itself needs to write beside a file with a log, even to read it; so the
+/// file and what stands beside it are copied to where temporary files are, put together there, and taken into memory.
+/// What a killed program leaves there goes at the next reading.
 /// </summary>
 internal static class DetachedCopy
 {
@@ -13,7 +13,8 @@ internal static class DetachedCopy
     private static readonly string[] Logs = ["-wal", "-journal"];
 
     /// <summary>What stands beside the database belongs to it and goes with it.</summary>
-    public static IEnumerable<string> Parts(string path) => Logs.Prepend("").Where(ending => new FileInfo(path + ending) is { Exists: true, Length: > 0 });
+    public static IEnumerable<string> Parts(string path) =>
+        Logs.Prepend("").Where(ending => new FileInfo(path + ending) is { Exists: true, Length: > 0 });
 
     /// <summary>Reads the file into a database in memory.</summary>
     public static void Read(string path, SqliteConnection memory)
@@ -59,5 +60,6 @@ internal static class DetachedCopy
     }
 
     private static string State(string path) => string.Join(
-        ';', Parts(path).Select(ending => new FileInfo(path + ending)).Select(file => $"{file.Name} {file.Length} {file.LastWriteTimeUtc.Ticks}"));
+        ';', Parts(path).Select(ending => new FileInfo(path + ending))
+            .Select(file => $"{file.Name} {file.Length} {file.LastWriteTimeUtc.Ticks}"));
 }

@@ -14,7 +14,10 @@ internal static partial class Disk
         RandomAccess.FlushToDisk(handle);
     }
 
-    /// <summary>Waits until the names in a folder are on the disk. Where the system or the file system cannot, its own pace has to do.</summary>
+    /// <summary>
+    /// Waits until the names in a folder are on the disk. Where the system or the file system cannot, its own pace has
+    /// to do.
+    /// </summary>
     public static void SyncFolder(string folder)
     {
         if (OperatingSystem.IsWindows())

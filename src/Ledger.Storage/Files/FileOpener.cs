@@ -1,8 +1,9 @@
 namespace Ledger.Storage.Files;
 
 /// <summary>
-/// Opens the file, or says why it cannot be used: foreign, damaged, locked, newer. An older one is migrated after a backup copy, one whose first
-/// use was broken off is finished, and one that may only be read is read from a copy in memory.
+/// Opens the file, or says why it cannot be used: foreign, damaged, locked, newer. An older one is migrated after a
+/// backup copy, one whose first use was broken off is finished, and one that may only be read is read from a copy in
+/// memory.
 /// </summary>
 internal static class FileOpener
 {
@@ -15,7 +16,8 @@ internal static class FileOpener
     /// <param name="path">The file.</param>
     /// <param name="now">For the name of the copy.</param>
     /// <param name="migrations">Those of this version, unless a test has others.</param>
-    public static (SqliteConnection Connection, string? Backup) Open(string path, Instant now, Migrations? migrations = null)
+    public static (SqliteConnection Connection, string? Backup) Open(string path, Instant now,
+        Migrations? migrations = null)
     {
         MakeFolder(path);
         migrations ??= Migrations.OfThisVersion;
@@ -35,7 +37,9 @@ internal static class FileOpener
         });
     }
 
-    /// <summary>An open connection to a ledger of this version; null where the file is none, and nothing is made of it.</summary>
+    /// <summary>
+    /// An open connection to a ledger of this version; null where the file is none, and nothing is made of it.
+    /// </summary>
     public static SqliteConnection? AsItIs(string path) => !File.Exists(path) ? null : Trouble.Guard(path, () =>
     {
         var connection = Connect(path, SqliteOpenMode.ReadWrite);
@@ -53,19 +57,24 @@ internal static class FileOpener
         }
     });
 
-    /// <summary>An open connection with the settings that every reader and writer of the file uses; the file is made if there is none.</summary>
+    /// <summary>
+    /// An open connection with the settings that every reader and writer of the file uses; the file is made if there is
+    /// none.
+    /// </summary>
     public static SqliteConnection Connect(string path) => Connect(path, SqliteOpenMode.ReadWriteCreate);
 
     /// <summary>
-    /// What a file holds, brought up to date, in memory: the file is neither written to nor locked, and nothing is made beside it. What stands
-    /// in a log beside it counts.
+    /// What a file holds, brought up to date, in memory: the file is neither written to nor locked, and nothing is made
+    /// beside it. What stands in a log beside it counts.
     /// </summary>
     /// <exception cref="LedgerFileException">It is no ledger, or one of a newer version.</exception>
     /// <param name="path">The file.</param>
     /// <param name="now">When it is brought up to date.</param>
     /// <param name="migrations">What it is brought up to date with.</param>
-    /// <param name="isEmptyRefused">Whether a file that holds nothing is no ledger; otherwise it is an empty one.</param>
-    public static SqliteConnection InMemory(string path, Instant now, Migrations migrations, bool isEmptyRefused = false)
+    /// <param name="isEmptyRefused">Whether a file that holds nothing is no ledger; otherwise it is an empty
+    /// one.</param>
+    public static SqliteConnection InMemory(string path, Instant now, Migrations migrations,
+        bool isEmptyRefused = false)
     {
         var memory = Connect(":memory:", SqliteOpenMode.Memory);
         try
@@ -91,12 +100,14 @@ internal static class FileOpener
     {
         ApplicationId => true,
         null => false,
-        _ => throw new LedgerFileException($"{path} is an SQLite file of another program, not a ledger; name another file with --file"),
+        _ => throw new LedgerFileException(
+            $"{path} is an SQLite file of another program, not a ledger; name another file with --file"),
     };
 
     /// <summary>
-    /// Sets write-ahead logging, which lets a screen read while a command writes; the file keeps it. Before each writing, since a backup that was
-    /// copied over by hand has none, and not when it is only read. Later, if the file is in use now.
+    /// Sets write-ahead logging, which lets a screen read while a command writes; the file keeps it. Before each
+    /// writing, since a backup that was copied over by hand has none, and not when it is only read. Later, if the file
+    /// is in use now.
     /// </summary>
     public static void LogAhead(SqliteConnection connection)
     {
@@ -114,7 +125,8 @@ internal static class FileOpener
     public static string NameBeside(string path, Instant now, string ending)
     {
         var stamp = $"{path}.{now.ToDateTimeUtc().ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture)}";
-        return Enumerable.Range(1, int.MaxValue).Select(i => i == 1 ? $"{stamp}.{ending}" : $"{stamp}-{i}.{ending}").First(name => !Path.Exists(name));
+        return Enumerable.Range(1, int.MaxValue).Select(i => i == 1 ? $"{stamp}.{ending}" : $"{stamp}-{i}.{ending}")
+            .First(name => !Path.Exists(name));
     }
 
     /// <summary>Whether the file's own permission bits say that it is not to be written to.</summary>
@@ -144,7 +156,8 @@ internal static class FileOpener
             connection.Dispose();
             return null;
         }
-        catch (SqliteException trouble) when (Trouble.IsRefusal(trouble) && new FileInfo(path) is { Exists: true, Length: > 0 })
+        catch (SqliteException trouble) when (Trouble.IsRefusal(trouble)
+            && new FileInfo(path) is { Exists: true, Length: > 0 })
         {
             connection?.Dispose();
             return null;
@@ -201,7 +214,8 @@ internal static class FileOpener
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            throw new LedgerFileException($"the folder of {path} cannot be made: {FileTrouble.Reason(trouble)}", trouble);
+            throw new LedgerFileException($"the folder of {path} cannot be made: {FileTrouble.Reason(trouble)}",
+                trouble);
         }
 
         if (Directory.Exists(path))
@@ -209,8 +223,8 @@ internal static class FileOpener
     }
 
     /// <summary>
-    /// The program that the file belongs to; null while it holds nothing, as after a first use that was broken off. One statement, so that a
-    /// first use by another process is seen whole or not at all.
+    /// The program that the file belongs to; null while it holds nothing, as after a first use that was broken off. One
+    /// statement, so that a first use by another process is seen whole or not at all.
     /// </summary>
     private static long? Owner(SqliteConnection connection)
     {
@@ -218,7 +232,8 @@ internal static class FileOpener
         command.CommandText =
             """
             SELECT CASE WHEN application_id = 0 AND NOT EXISTS (
-                SELECT 1 FROM sqlite_schema WHERE name <> 'SchemaVersions' AND tbl_name NOT LIKE 'sqlite\_%' ESCAPE '\') THEN NULL ELSE application_id END
+                SELECT 1 FROM sqlite_schema WHERE name <> 'SchemaVersions' AND tbl_name NOT LIKE 'sqlite\_%' ESCAPE '\')
+                    THEN NULL ELSE application_id END
             FROM pragma_application_id
             """;
         return command.ExecuteScalar() as long?;

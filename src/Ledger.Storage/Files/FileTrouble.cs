@@ -7,12 +7,14 @@ public static class FileTrouble
 
     /// <summary>The whole sentence, with the path where the exception knows it.</summary>
     public static string Sentence(Exception trouble) =>
-        Path(trouble) is { Length: > 0 } path ? $"{path} cannot be used: {Reason(trouble)}" : $"a file cannot be used: {Reason(trouble)}";
+        Path(trouble) is { Length: > 0 } path ? $"{path} cannot be used: {Reason(trouble)}"
+            : $"a file cannot be used: {Reason(trouble)}";
 
     /// <summary>Why, for a sentence that names the file.</summary>
     public static string Reason(Exception trouble) => trouble switch
     {
-        UnauthorizedAccessException when Path(trouble) is { Length: > 0 } path && Directory.Exists(path) && !IsDenied(path) => "it is a folder",
+        UnauthorizedAccessException when Path(trouble) is { Length: > 0 } path && Directory.Exists(path)
+            && !IsDenied(path) => "it is a folder",
         UnauthorizedAccessException => "you have not the right to; check the rights of the file and of its folder",
         FileNotFoundException => "there is no such file",
         DirectoryNotFoundException => "its folder does not exist",
@@ -28,7 +30,8 @@ public static class FileTrouble
     };
 
     /// <summary>A sentence of this program's own comes without the system's error number.</summary>
-    private static bool IsOurs(Exception trouble) => trouble.GetType() == typeof(IOException) && trouble.HResult == new IOException().HResult;
+    private static bool IsOurs(Exception trouble) =>
+        trouble.GetType() == typeof(IOException) && trouble.HResult == new IOException().HResult;
 
     /// <summary>A folder that cannot even be listed is denied, not mistaken for a file.</summary>
     private static bool IsDenied(string folder)

@@ -2,9 +2,9 @@ namespace Ledger.Storage.Files;
 
 /// <summary>
 /// Triggers that refuse every change to a ledger's tables which does not come from this program: what happened, what
-/// is derived from it, and definitions alike. They are made from the tables that are there, so no table can be forgotten.
-/// The program passes by a function on its connections; another program lacks it, and its name is what that program is
-/// told. INSERT is guarded too, since INSERT OR REPLACE deletes rows without the triggers for DELETE.
+/// is derived from it, and definitions alike. They are made from the tables that are there, so no table can be
+/// forgotten. The program passes by a function on its connections; another program lacks it, and its name is what that
+/// program is told. INSERT is guarded too, since INSERT OR REPLACE deletes rows without the triggers for DELETE.
 /// </summary>
 internal static class Guards
 {
@@ -38,7 +38,8 @@ internal static class Guards
                     CREATE TRIGGER "{Prefix}{table}_{act.ToLowerInvariant()}"
                     BEFORE {act} ON "{table}" WHEN {Function}() IS NOT 1
                     BEGIN
-                        SELECT RAISE(ABORT, 'only trayledger changes {table}; to change what was recorded, record an undo');
+                        SELECT RAISE(ABORT,
+                            'only trayledger changes {table}; to change what was recorded, record an undo');
                     END
                     """);
     }

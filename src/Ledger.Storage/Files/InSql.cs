@@ -1,8 +1,8 @@
 namespace Ledger.Storage.Files;
 
 /// <summary>
-/// The single places and the fates as statements name them. They are constants because statements are turned into code when the program is built; a test
-/// holds them to those of the trade.
+/// The single places and the fates as statements name them. They are constants because statements are turned into code
+/// when the program is built; a test holds them to those of the trade.
 /// </summary>
 internal static class InSql
 {

@@ -15,12 +15,14 @@ internal sealed record KeptCopy(string Path, bool IsNew)
     /// <summary>A copy beside the ledger that holds byte for byte the same; null if there is none.</summary>
     public static string? Alike(string ledger, string ending, string copy) =>
         Directory.EnumerateFiles(System.IO.Path.GetDirectoryName(ledger)!, $"*.{ending}")
-            .Where(file => System.IO.Path.GetFileName(file).StartsWith($"{System.IO.Path.GetFileName(ledger)}.", StringComparison.Ordinal))
+            .Where(file => System.IO.Path.GetFileName(file).StartsWith($"{System.IO.Path.GetFileName(ledger)}.",
+                StringComparison.Ordinal))
             .FirstOrDefault(file => IsSame(file, copy));
 
     private static bool IsSame(string one, string other)
     {
-        if (new FileInfo(one) is not { Exists: true, LinkTarget: null } file || file.Length != new FileInfo(other).Length)
+        if (new FileInfo(one) is not { Exists: true, LinkTarget: null } file
+            || file.Length != new FileInfo(other).Length)
             return false;
         using var left = File.OpenRead(one);
         using var right = File.OpenRead(other);

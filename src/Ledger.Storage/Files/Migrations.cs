@@ -3,8 +3,8 @@ using NodaTime.Text;
 namespace Ledger.Storage.Files;
 
 /// <summary>
-/// Brings a file's tables up to date with the numbered scripts in migrations/: all that it lacks in one transaction, or nothing. Foreign keys
-/// are off meanwhile and checked before the end, so that a script may rebuild a table.
+/// Brings a file's tables up to date with the numbered scripts in migrations/: all that it lacks in one transaction, or
+/// nothing. Foreign keys are off meanwhile and checked before the end, so that a script may rebuild a table.
 /// </summary>
 /// <param name="scripts">The scripts in their order.</param>
 internal sealed class Migrations(IReadOnlyList<MigrationScript> scripts)
@@ -26,7 +26,8 @@ internal sealed class Migrations(IReadOnlyList<MigrationScript> scripts)
     public static Migrations OfThisVersion { get; } = new(MigrationScript.Embedded());
 
     /// <summary>The scripts that the file still lacks.</summary>
-    /// <exception cref="LedgerFileException">The file has scripts that this program does not know: it was made by a newer version.</exception>
+    /// <exception cref="LedgerFileException">The file has scripts that this program does not know: it was made by a
+    /// newer version.</exception>
     public IReadOnlyList<MigrationScript> Missing(SqliteConnection connection, string path)
     {
         var applied = Applied(connection);
@@ -34,16 +35,19 @@ internal sealed class Migrations(IReadOnlyList<MigrationScript> scripts)
         return unknown.Count == 0
             ? [.. scripts.Where(script => !applied.Contains(script.Name))]
             : throw new LedgerFileException(
-                $"{path} was made by a newer version of trayledger ({unknown[0]} is not known here); update the program to open it");
+                $"{path} was made by a newer version of trayledger ({unknown[0]} is not known here); update the "
+                    + "program to open it");
     }
 
     /// <summary>
-    /// Applies what is missing. Of several processes one does it, and the others wait until it is done. A failure leaves the file as it was.
+    /// Applies what is missing. Of several processes one does it, and the others wait until it is done. A failure
+    /// leaves the file as it was.
     /// </summary>
     /// <param name="connection">The file.</param>
     /// <param name="path">Its name, for sentences.</param>
     /// <param name="now">When it is done.</param>
-    /// <param name="keep">Keeps a copy of the file as it is, and says where; asked only by the process that migrates. Null: no copy.</param>
+    /// <param name="keep">Keeps a copy of the file as it is, and says where; asked only by the process that migrates.
+    /// Null: no copy.</param>
     /// <returns>Where the copy is; null when there is none.</returns>
     public string? Apply(SqliteConnection connection, string path, Instant now, Func<KeptCopy>? keep)
     {
@@ -99,7 +103,8 @@ internal sealed class Migrations(IReadOnlyList<MigrationScript> scripts)
         catch (SqliteException trouble) when (!Trouble.IsOfTheFile(trouble))
         {
             throw new LedgerFileException(
-                $"{path} could not be brought up to date ({script.Name}: {trouble.Message}); it is as it was before", trouble);
+                $"{path} could not be brought up to date ({script.Name}: {trouble.Message}); it is as it was "
+                    + "before", trouble);
         }
 
         using var command = connection.CreateCommand();
@@ -114,7 +119,8 @@ internal sealed class Migrations(IReadOnlyList<MigrationScript> scripts)
     {
         if (connection.Texts("""SELECT DISTINCT "table" FROM pragma_foreign_key_check""") is [var table, ..])
             throw new LedgerFileException(
-                $"{path} could not be brought up to date: rows of {table} would refer to something that is not there; it is as it was before");
+                $"{path} could not be brought up to date: rows of {table} would refer to something that is not there; "
+                    + "it is as it was before");
     }
 
     private static IReadOnlyList<string> Applied(SqliteConnection connection) =>
@@ -139,7 +145,8 @@ internal sealed class MigrationScript(string name, Func<string> read)
     public static IReadOnlyList<MigrationScript> Embedded()
     {
         var assembly = typeof(MigrationScript).Assembly;
-        var names = Array.FindAll(assembly.GetManifestResourceNames(), name => name.StartsWith(Folder, StringComparison.Ordinal));
+        var names = Array.FindAll(assembly.GetManifestResourceNames(),
+            name => name.StartsWith(Folder, StringComparison.Ordinal));
         Array.Sort(names, StringComparer.Ordinal);
         return Array.ConvertAll(names, name => new MigrationScript(name, () => Read(name)));
 

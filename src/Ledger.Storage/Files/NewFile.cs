@@ -1,8 +1,9 @@
 namespace Ledger.Storage.Files;
 
 /// <summary>
-/// A file that is written under a name that nothing else has, and takes its own name only when it is whole and on the disk. Whatever
-/// happens before, what stood under its name stands there still. What a killed program left unfinished in the same folder goes.
+/// A file that is written under a name that nothing else has, and takes its own name only when it is whole and on the
+/// disk. Whatever happens before, what stood under its name stands there still. What a killed program left unfinished
+/// in the same folder goes.
 /// </summary>
 public sealed class NewFile : IDisposable
 {
@@ -13,9 +14,12 @@ public sealed class NewFile : IDisposable
     private readonly UnixFileMode? _mode;
     private readonly UnfinishedFile _unfinished;
 
-    /// <summary>Makes the unfinished file, empty and readable by its owner only. No link is followed, no file touched.</summary>
+    /// <summary>
+    /// Makes the unfinished file, empty and readable by its owner only. No link is followed, no file touched.
+    /// </summary>
     /// <param name="target">The name that it will have.</param>
-    /// <param name="like">The file whose permission bits it gets, where none stands under its name yet: the ledger.</param>
+    /// <param name="like">The file whose permission bits it gets, where none stands under its name yet: the
+    /// ledger.</param>
     /// <exception cref="IOException">It cannot be made.</exception>
     public NewFile(string target, string like)
     {
@@ -36,7 +40,8 @@ public sealed class NewFile : IDisposable
 
     /// <summary>Gives it its name, once it is on the disk.</summary>
     /// <param name="isReplacing">Whether a file of that name is replaced; if not, it is refused.</param>
-    /// <exception cref="IOException">A file of that name is there and is not to be replaced, or the disk refuses it.</exception>
+    /// <exception cref="IOException">A file of that name is there and is not to be replaced, or the disk refuses
+    /// it.</exception>
     public void Finish(bool isReplacing)
     {
         if (_mode is { } mode && !OperatingSystem.IsWindows())

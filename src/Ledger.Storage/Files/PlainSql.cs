@@ -1,6 +1,9 @@
 namespace Ledger.Storage.Files;
 
-/// <summary>SQL that is no query of a reader: transactions, pragmas, the schema. Dapper takes a single word for a stored procedure.</summary>
+/// <summary>
+/// SQL that is no query of a reader: transactions, pragmas, the schema. Dapper takes a single word for a stored
+/// procedure.
+/// </summary>
 internal static class PlainSql
 {
     /// <summary>Runs one or more statements.</summary>

@@ -3,8 +3,9 @@ using System.Data;
 namespace Ledger.Storage.Files;
 
 /// <summary>
-/// A connection that compiles a statement once when it is run again and again. Deriving, importing and drawing a screen run the same few hundred
-/// texts thousands of times, and SQLite spends nearly half of that on reading their text. What is run a single time, as by most commands, is not kept.
+/// A connection that compiles a statement once when it is run again and again. Deriving, importing and drawing a screen
+/// run the same few hundred texts thousands of times, and SQLite spends nearly half of that on reading their text. What
+/// is run a single time, as by most commands, is not kept.
 /// </summary>
 internal sealed class ReusingConnection(string connectionString) : SqliteConnection(connectionString)
 {
@@ -26,7 +27,8 @@ internal sealed class ReusingConnection(string connectionString) : SqliteConnect
     private static bool IsReadOrWritten(string text)
     {
         var start = text.AsSpan().TrimStart();
-        return start.StartsWith("SELECT") || start.StartsWith("INSERT") || start.StartsWith("UPDATE") || start.StartsWith("DELETE")
+        return start.StartsWith("SELECT") || start.StartsWith("INSERT") || start.StartsWith("UPDATE")
+            || start.StartsWith("DELETE")
             || start.StartsWith("WITH");
     }
 

@@ -1,6 +1,8 @@
 namespace Ledger.Storage.Files;
 
-/// <summary>The tables, indexes, triggers and views of a ledger: those that are there, and those that this version makes.</summary>
+/// <summary>
+/// The tables, indexes, triggers and views of a ledger: those that are there, and those that this version makes.
+/// </summary>
 internal static class Schema
 {
     /// <summary>Each row of what the file says of itself, as text.</summary>
@@ -18,7 +20,9 @@ internal static class Schema
     /// <summary>What a ledger of this version says of its own tables and columns, row by row.</summary>
     public static IReadOnlyList<string> ExpectedReadMe => Fresh.Value.ReadMe;
 
-    /// <summary>The same of its readable views alone, each before its columns, which stand in the order of the view.</summary>
+    /// <summary>
+    /// The same of its readable views alone, each before its columns, which stand in the order of the view.
+    /// </summary>
     public static IReadOnlyList<ReadMeRow> ReadMeOfViews => Fresh.Value.Views;
 
     /// <summary>What a file consists of, by name.</summary>
@@ -26,11 +30,13 @@ internal static class Schema
     {
         using var command = connection.CreateCommand();
         command.CommandText =
-            $"SELECT type, name, tbl_name, sql FROM sqlite_schema WHERE sql IS NOT NULL AND {IsTheLedgers} ORDER BY name";
+            $"SELECT type, name, tbl_name, sql FROM sqlite_schema WHERE sql IS NOT NULL AND {IsTheLedgers} ORDER BY "
+                + "name";
         using var reader = command.ExecuteReader();
         var parts = new SortedDictionary<string, SchemaPart>(StringComparer.Ordinal);
         while (reader.Read())
-            parts[reader.GetString(1)] = new(reader.GetString(0), reader.GetString(1), reader.GetString(2), reader.GetString(3));
+            parts[reader.GetString(1)] = new(reader.GetString(0), reader.GetString(1), reader.GetString(2),
+                reader.GetString(3));
         return parts;
     }
 
@@ -61,7 +67,9 @@ internal sealed record SchemaPart(string Type, string Name, string Table, string
     /// <summary>Whether it holds no data of its own, so that it can be made again.</summary>
     public bool IsMadeAgain => Type != "table";
 
-    /// <summary>Whether the other says the same, written in whichever way: SQLite itself puts quotes in when it renames.</summary>
+    /// <summary>
+    /// Whether the other says the same, written in whichever way: SQLite itself puts quotes in when it renames.
+    /// </summary>
     public bool Means(SchemaPart other) => Type == other.Type && Table == other.Table && Bare(Sql) == Bare(other.Sql);
 
     private static string Bare(string sql) => string.Concat(sql.Where(c => !char.IsWhiteSpace(c) && c != '"'));

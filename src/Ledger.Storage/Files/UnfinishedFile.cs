@@ -3,8 +3,9 @@ using System.Buffers;
 namespace Ledger.Storage.Files;
 
 /// <summary>
-/// A file under a name that no user gives, held by a shared lock while the program that writes it lives. With a killed program its lock
-/// goes: what nobody holds any more is a left-over, and what another process is writing is not touched.
+/// A file under a name that no user gives, held by a shared lock while the program that writes it lives. With a killed
+/// program its lock goes: what nobody holds any more is a left-over, and what another process is writing is not
+/// touched.
 /// </summary>
 internal sealed class UnfinishedFile : IDisposable
 {
@@ -43,16 +44,21 @@ internal sealed class UnfinishedFile : IDisposable
         }
     }
 
-    /// <summary>How a file is opened for writing that others may read meanwhile and, where it is new, nobody but its owner.</summary>
+    /// <summary>
+    /// How a file is opened for writing that others may read meanwhile and, where it is new, nobody but its owner.
+    /// </summary>
     public static FileStreamOptions ForOwner(FileMode mode)
     {
-        var options = new FileStreamOptions { Mode = mode, Access = FileAccess.Write, Share = FileShare.ReadWrite | FileShare.Delete };
+        var options = new FileStreamOptions { Mode = mode, Access = FileAccess.Write,
+            Share = FileShare.ReadWrite | FileShare.Delete };
         if (!OperatingSystem.IsWindows())
             options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
         return options;
     }
 
-    /// <summary>Deletes what killed programs left in a folder. What cannot be deleted stays; it harms nothing.</summary>
+    /// <summary>
+    /// Deletes what killed programs left in a folder. What cannot be deleted stays; it harms nothing.
+    /// </summary>
     public static void ClearAway(string folder)
     {
         try
@@ -91,10 +97,14 @@ internal sealed class UnfinishedFile : IDisposable
     {
         var name = System.IO.Path.GetFileName(path.AsSpan());
         return name.Length == Beginning.Length + DigitsOfName + Ending.Length
-            && !name[Beginning.Length..^Ending.Length].ContainsAnyExcept(Digits) && new FileInfo(path).LinkTarget is null;
+            && !name[Beginning.Length..^Ending.Length].ContainsAnyExcept(Digits)
+            && new FileInfo(path).LinkTarget is null;
     }
 
-    /// <summary>What SQLite leaves beside a database that it could not close. Before the file itself, so that nothing is left of which nobody knows.</summary>
+    /// <summary>
+    /// What SQLite leaves beside a database that it could not close. Before the file itself, so that nothing is left of
+    /// which nobody knows.
+    /// </summary>
     private static void DeleteBeside(string path)
     {
         foreach (var ending in Beside)
@@ -105,7 +115,8 @@ internal sealed class UnfinishedFile : IDisposable
     {
         try
         {
-            using var alone = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
+            using var alone = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.None,
+                1, FileOptions.DeleteOnClose);
             DeleteBeside(path);
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)

@@ -3,17 +3,24 @@ namespace Ledger.Storage.Reading;
 /// <summary>Reads baths with the work they have taken and what is in them.</summary>
 internal sealed class BathTableReader(Snapshot snapshot)
 {
-    /// <summary>A bath's work as of a day is all of it less what came later, so that an old bath costs no more to read than a new one.</summary>
+    /// <summary>
+    /// A bath's work as of a day is all of it less what came later, so that an old bath costs no more to read than a
+    /// new one.
+    /// </summary>
     private const string Baths =
         """
         WITH later AS MATERIALIZED (
             SELECT w.place_id, sum(w.area) AS area, sum(w.weighted) AS weighted
-            FROM standing_entry e CROSS JOIN bath_work w ON w.entry_id = e.id AND w.is_first = 1 WHERE e.date > @asOf GROUP BY w.place_id)
+            FROM standing_entry e CROSS JOIN bath_work w ON w.entry_id = e.id AND w.is_first = 1 WHERE e.date > @asOf
+                GROUP BY w.place_id)
         SELECT b.place_id AS PlaceId, p.code AS Code, i.code AS Item, b.role AS Role, b.material AS Material,
-            b.working_volume AS WorkingVolume, b.dilution AS Dilution, mixed.date AS MixedOn, b.capacity_per_litre AS CapacityPerLitre,
+            b.working_volume AS WorkingVolume, b.dilution AS Dilution, mixed.date AS MixedOn,
+                b.capacity_per_litre AS CapacityPerLitre,
             b.capacity_basis AS CapacityBasis, b.paired_with AS PairedWith, b.rotations AS Rotations,
-            coalesce(t.area, 0) - coalesce(l.area, 0) AS Worked, coalesce(t.weighted, 0) - coalesce(l.weighted, 0) AS WorkedWeighted
-        FROM bath b JOIN place p ON p.id = b.place_id JOIN item i ON i.id = b.item_id JOIN standing_entry mixed ON mixed.id = b.entry_id
+            coalesce(t.area, 0) - coalesce(l.area, 0) AS Worked, coalesce(t.weighted, 0) - coalesce(l.weighted,
+                0) AS WorkedWeighted
+        FROM bath b JOIN place p ON p.id = b.place_id JOIN item i ON i.id = b.item_id
+            JOIN standing_entry mixed ON mixed.id = b.entry_id
             LEFT JOIN bath_total t ON t.place_id = b.place_id LEFT JOIN later l ON l.place_id = b.place_id
 
         """;
@@ -23,15 +30,19 @@ internal sealed class BathTableReader(Snapshot snapshot)
         new BathLogReader(snapshot).With(
         [.. snapshot.Connection.Query<BathRow>(
             Baths + """
-            WHERE mixed.date <= @asOf AND NOT EXISTS (SELECT 1 FROM bath_end d JOIN standing_entry e ON e.id = d.entry_id
+            WHERE mixed.date <= @asOf AND NOT EXISTS (SELECT 1 FROM bath_end d
+                JOIN standing_entry e ON e.id = d.entry_id
                 WHERE d.place_id = b.place_id AND e.date <= @asOf)
             ORDER BY b.place_id
             """,
             new { asOf = Dates.Text(asOf) })
-        .Select(row => ToBath(row, balances[row.PlaceId].Select(balance => (balance.LotId, balance.Quantity, balance.Value)), holdings))],
+        .Select(row => ToBath(row,
+            balances[row.PlaceId].Select(balance => (balance.LotId, balance.Quantity, balance.Value)), holdings))],
         asOf);
 
-    /// <summary>The last bath of that name, in use or discarded, with what was once put into it; null when there never was one.</summary>
+    /// <summary>
+    /// The last bath of that name, in use or discarded, with what was once put into it; null when there never was one.
+    /// </summary>
     public Bath? Named(string code, LocalDate asOf, Holdings holdings)
     {
         var row = snapshot.Connection.QueryFirstOrDefault<BathRow>(
@@ -48,7 +59,8 @@ internal sealed class BathTableReader(Snapshot snapshot)
             WHERE m.to_place = @PlaceId AND m.to_place >= 100 AND e.date <= @asOf GROUP BY m.lot_id
             """,
             new { row.PlaceId, asOf = Dates.Text(asOf) });
-        var bath = ToBath(row, contents.Select(content => (content.LotId, content.Quantity, content.Value)), holdings) with
+        var bath = ToBath(row, contents.Select(content => (content.LotId, content.Quantity, content.Value)),
+            holdings) with
         {
             Discarded = Discarded(row.PlaceId, asOf),
             Suspicion = new SuspicionReader(snapshot).Of(row.PlaceId, Dates.Text(asOf)),
@@ -71,19 +83,23 @@ internal sealed class BathTableReader(Snapshot snapshot)
     [
         .. snapshot.Connection.Query<WorkRow>(
             """
-            SELECT e.id AS Number, e.date AS Date, e.summary AS Summary, w.is_first AS IsFirst, w.area AS Area, w.weighted AS Weighted
+            SELECT e.id AS Number, e.date AS Date, e.summary AS Summary, w.is_first AS IsFirst, w.area AS Area,
+                w.weighted AS Weighted
             FROM place p JOIN bath_work w ON w.place_id = p.id JOIN standing_entry e ON e.id = w.entry_id
             WHERE p.code = @code AND e.date <= @asOf ORDER BY e.date DESC, e.ord DESC LIMIT @atMost
             """,
             new { code = code.Trim(), asOf = Dates.Text(asOf), atMost })
         .Select(row => new BathWorkRecord(
-            row.Number, Days.Read(row.Date), row.Summary, row.IsFirst == 1, Area.FromHundredths(row.Area), Area.FromHundredths(row.Weighted))),
+            row.Number, Days.Read(row.Date), row.Summary, row.IsFirst == 1, Area.FromHundredths(row.Area),
+            Area.FromHundredths(row.Weighted))),
     ];
 
-    private static Bath ToBath(BathRow row, IEnumerable<(long Lot, long Quantity, long Value)> contents, Holdings holdings)
+    private static Bath ToBath(BathRow row, IEnumerable<(long Lot, long Quantity, long Value)> contents,
+        Holdings holdings)
     {
         var item = holdings.Item(row.Item)!;
-        var list = contents.Select(content => new BathContent(new(content.Lot), item.Of(content.Quantity), new(content.Value))).ToList();
+        var list = contents.Select(content => new BathContent(new(content.Lot), item.Of(content.Quantity),
+            new(content.Value))).ToList();
         return new()
         {
             Place = new(row.PlaceId),
@@ -106,8 +122,9 @@ internal sealed class BathTableReader(Snapshot snapshot)
     }
 
     internal sealed record BathRow(
-        long PlaceId, string Code, string Item, string Role, string Material, long WorkingVolume, string Dilution, string MixedOn,
-        long? CapacityPerLitre, string? CapacityBasis, string? PairedWith, int Rotations, long Worked, long WorkedWeighted);
+        long PlaceId, string Code, string Item, string Role, string Material, long WorkingVolume,
+        string Dilution, string MixedOn, long? CapacityPerLitre, string? CapacityBasis, string? PairedWith,
+        int Rotations, long Worked, long WorkedWeighted);
 
     internal sealed record EndRow(string Date, string Reason);
 

@@ -1,9 +1,9 @@
 namespace Ledger.Storage.Reading;
 
 /// <summary>
-/// The items and holders of a file that holdings look up when they are asked for them: in the state that the reading holds, which is
-/// that of the holdings. Holdings that are kept longer than their reading, as by a screen until its next refresh, look them up as they
-/// stand then.
+/// The items and holders of a file that holdings look up when they are asked for them: in the state that the reading
+/// holds, which is that of the holdings. Holdings that are kept longer than their reading, as by a screen until its
+/// next refresh, look them up as they stand then.
 /// </summary>
 /// <param name="reading">Reads in the state that is held, or else in the state of now.</param>
 /// <param name="asOf">The day that the holdings stand for.</param>
@@ -15,36 +15,45 @@ internal sealed class Catalogue(IReading reading, LocalDate asOf) : IItemCatalog
     public FormatTable Formats { get; } = new();
 
     /// <inheritdoc/>
-    public long LastItem => reading.In(snapshot => snapshot.Connection.ExecuteScalar<long>("SELECT coalesce(max(id), 0) FROM item"));
+    public long LastItem =>
+        reading.In(snapshot => snapshot.Connection.ExecuteScalar<long>("SELECT coalesce(max(id), 0) FROM item"));
 
     /// <inheritdoc/>
-    public long LastHolder => reading.In(snapshot => snapshot.Connection.ExecuteScalar<long>("SELECT coalesce(max(id), 0) FROM holder"));
+    public long LastHolder =>
+        reading.In(snapshot => snapshot.Connection.ExecuteScalar<long>("SELECT coalesce(max(id), 0) FROM holder"));
 
     /// <inheritdoc/>
-    public CataloguedItem? Item(string code) => reading.In(snapshot => IsFolded(code) ? new ItemReader(snapshot, Formats).Find(code)
-        : new ItemReader(snapshot, Formats).All().FirstOrDefault(item => IsSame(item.Item.Code, code)));
+    public CataloguedItem? Item(string code) =>
+        reading.In(snapshot => IsFolded(code) ? new ItemReader(snapshot, Formats).Find(code)
+            : new ItemReader(snapshot, Formats).All().FirstOrDefault(item => IsSame(item.Item.Code, code)));
 
     /// <inheritdoc/>
     public IReadOnlyList<CataloguedItem> Items(ItemKind? kind) => reading.In(snapshot =>
         kind is { } one ? new ItemReader(snapshot, Formats).Of(one) : new ItemReader(snapshot, Formats).All());
 
     /// <inheritdoc/>
-    IReadOnlyList<(ItemKind Kind, string Code)> IItemCatalogue.Codes() => reading.In(snapshot => new ItemReader(snapshot, Formats).Codes());
+    IReadOnlyList<(ItemKind Kind, string Code)> IItemCatalogue.Codes() =>
+        reading.In(snapshot => new ItemReader(snapshot, Formats).Codes());
 
     /// <summary>The holders with something in the sides at those places, and those that have spoiled a sheet.</summary>
     public IReadOnlyList<Holder> HoldersInUse(IEnumerable<long> places) =>
-        reading.In(snapshot => Holders(snapshot).WithSides(places.Union(Faults(snapshot).Select(side => side.Key)), Faults(snapshot)));
+        reading.In(snapshot => Holders(snapshot).WithSides(places.Union(Faults(snapshot).Select(side => side.Key)),
+            Faults(snapshot)));
 
     /// <inheritdoc/>
-    public Holder? Holder(string code) => reading.In(snapshot => IsFolded(code) ? Holders(snapshot).Find(code, Faults(snapshot))
-        : Holders(snapshot).All(Faults(snapshot)).FirstOrDefault(holder => IsSame(holder.Code, code)));
+    public Holder? Holder(string code) =>
+        reading.In(snapshot => IsFolded(code) ? Holders(snapshot).Find(code, Faults(snapshot))
+            : Holders(snapshot).All(Faults(snapshot)).FirstOrDefault(holder => IsSame(holder.Code, code)));
 
     /// <inheritdoc/>
-    public Holder? HolderOf(string side) => reading.In(snapshot => IsFolded(side) ? Holders(snapshot).WithSide(side, Faults(snapshot))
-        : Holders(snapshot).All(Faults(snapshot)).FirstOrDefault(holder => holder.Sides.Any(one => IsSame(one.Code, side))));
+    public Holder? HolderOf(string side) =>
+        reading.In(snapshot => IsFolded(side) ? Holders(snapshot).WithSide(side, Faults(snapshot))
+            : Holders(snapshot).All(Faults(snapshot))
+                .FirstOrDefault(holder => holder.Sides.Any(one => IsSame(one.Code, side))));
 
     /// <inheritdoc/>
-    public Holder? HolderOf(PlaceId side) => reading.In(snapshot => Holders(snapshot).WithSide(side.Value, Faults(snapshot)));
+    public Holder? HolderOf(PlaceId side) =>
+        reading.In(snapshot => Holders(snapshot).WithSide(side.Value, Faults(snapshot)));
 
     /// <inheritdoc/>
     IReadOnlyList<string> IHolderCatalogue.Codes() => reading.In(snapshot => Holders(snapshot).Codes());
@@ -55,8 +64,8 @@ internal sealed class Catalogue(IReading reading, LocalDate asOf) : IItemCatalog
     private HolderReader Holders(Snapshot snapshot) => new(snapshot, Formats, asOf);
 
     /// <summary>
-    /// Read once: the holdings that look holders up count what is spoiled after that themselves, and a holder that is looked up
-    /// after an entry was written must not count it twice.
+    /// Read once: the holdings that look holders up count what is spoiled after that themselves, and a holder that is
+    /// looked up after an entry was written must not count it twice.
     /// </summary>
     private ILookup<long, SideFault> Faults(Snapshot snapshot) => _faults ??= Holders(snapshot).Faults();
 

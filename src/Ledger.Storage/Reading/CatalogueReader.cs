@@ -1,11 +1,14 @@
 namespace Ledger.Storage.Reading;
 
-/// <summary>Reads what the user has defined: settings, formats, processes, and the items of which something can be said.</summary>
+/// <summary>
+/// Reads what the user has defined: settings, formats, processes, and the items of which something can be said.
+/// </summary>
 internal sealed class CatalogueReader(Snapshot snapshot)
 {
     public void ReadInto(Holdings holdings)
     {
-        foreach (var setting in snapshot.Connection.Query<SettingRow>("SELECT name AS Name, value AS Value FROM setting"))
+        foreach (var setting in snapshot.Connection.Query<SettingRow>(
+            "SELECT name AS Name, value AS Value FROM setting"))
             holdings.Settings = holdings.Settings.With(setting.Name, setting.Value) ?? holdings.Settings;
         ReadFormats(holdings);
         foreach (var item in new ItemReader(snapshot, holdings.Formats).InUse())
@@ -13,11 +16,16 @@ internal sealed class CatalogueReader(Snapshot snapshot)
         ReadProcesses(holdings);
     }
 
-    /// <summary>A size may stand there under an older spelling too ("4x5in"); what was defined under the present one is the later.</summary>
+    /// <summary>
+    /// A size may stand there under an older spelling too ("4x5in"); what was defined under the present one is the
+    /// later.
+    /// </summary>
     private void ReadFormats(Holdings holdings)
     {
-        var formats = snapshot.Connection.Query<FormatRow>("SELECT code AS Code, unit AS Unit, area AS Area FROM film_format")
-            .Select(row => (row.Code, Format: new Format(row.Code, Area.FromHundredths(row.Area), Units.Named(row.Unit)!.Value)));
+        var formats = snapshot.Connection.Query<FormatRow>(
+            "SELECT code AS Code, unit AS Unit, area AS Area FROM film_format")
+            .Select(row => (row.Code, Format: new Format(row.Code, Area.FromHundredths(row.Area),
+                Units.Named(row.Unit)!.Value)));
         foreach (var (_, format) in formats.OrderBy(stored => stored.Code == stored.Format.Code))
             holdings.Put(format);
     }
@@ -26,13 +34,17 @@ internal sealed class CatalogueReader(Snapshot snapshot)
     {
         var steps = snapshot.Connection.Query<StepRow>(
             """
-            SELECT s.process_id AS ProcessId, s.number AS Number, s.role AS Role, i.code AS Item, s.dilution AS Dilution,
-                s.working_volume AS WorkingVolume, s.amount AS Amount, s.use AS "Use", s.per AS Per, s.minutes AS Minutes, s.note AS Note,
+            SELECT s.process_id AS ProcessId, s.number AS Number, s.role AS Role, i.code AS Item,
+                s.dilution AS Dilution,
+                s.working_volume AS WorkingVolume, s.amount AS Amount, s.use AS "Use", s.per AS Per,
+                    s.minutes AS Minutes, s.note AS Note,
                 s.volumes_by_format AS VolumesByFormat, s.celsius AS Celsius
             FROM process_step s LEFT JOIN item i ON i.id = s.item_id ORDER BY s.process_id, s.number
             """).ToLookup(row => row.ProcessId);
-        foreach (var row in snapshot.Connection.Query<ProcessRow>("SELECT id AS Id, name AS Name, version AS Version FROM process"))
-            holdings.Put(new Process(new(row.Id), row.Name, [.. steps[row.Id].Select(step => ToStep(step, holdings))]) { Version = row.Version });
+        foreach (var row in snapshot.Connection.Query<ProcessRow>(
+            "SELECT id AS Id, name AS Name, version AS Version FROM process"))
+            holdings.Put(new Process(new(row.Id), row.Name,
+                [.. steps[row.Id].Select(step => ToStep(step, holdings))]) { Version = row.Version });
     }
 
     internal static Capacity? ToCapacity(long? perLitre, string? basis) =>
@@ -43,15 +55,19 @@ internal sealed class CatalogueReader(Snapshot snapshot)
     {
         var steps = snapshot.Connection.Query<StepRow>(
             """
-            SELECT s.process_id AS ProcessId, s.number AS Number, s.role AS Role, i.code AS Item, s.dilution AS Dilution,
-                s.working_volume AS WorkingVolume, s.amount AS Amount, s.use AS "Use", s.per AS Per, s.minutes AS Minutes, s.note AS Note,
+            SELECT s.process_id AS ProcessId, s.number AS Number, s.role AS Role, i.code AS Item,
+                s.dilution AS Dilution,
+                s.working_volume AS WorkingVolume, s.amount AS Amount, s.use AS "Use", s.per AS Per,
+                    s.minutes AS Minutes, s.note AS Note,
                 s.volumes_by_format AS VolumesByFormat, s.celsius AS Celsius
-            FROM process p JOIN process_version_step s ON s.process_id = p.id AND s.version = @version LEFT JOIN item i ON i.id = s.item_id
+            FROM process p JOIN process_version_step s ON s.process_id = p.id AND s.version = @version
+                LEFT JOIN item i ON i.id = s.item_id
             WHERE p.name = @name ORDER BY s.number
             """,
             new { name = name.Trim(), version }).ToList();
         return steps.Count == 0 ? null
-            : new(new(steps[0].ProcessId), holdings.Process(name)!.Name, [.. steps.Select(step => ToStep(step, holdings))]) { Version = version };
+            : new(new(steps[0].ProcessId), holdings.Process(name)!.Name,
+                [.. steps.Select(step => ToStep(step, holdings))]) { Version = version };
     }
 
     private static ProcessStep ToStep(StepRow row, Holdings holdings) => new()
@@ -77,6 +93,6 @@ internal sealed class CatalogueReader(Snapshot snapshot)
     internal sealed record ProcessRow(long Id, string Name, int Version);
 
     internal sealed record StepRow(
-        long ProcessId, int Number, string Role, string? Item, string? Dilution, long? WorkingVolume, long? Amount, string Use, string Per,
-        string? Minutes, string Note, string? VolumesByFormat, string? Celsius);
+        long ProcessId, int Number, string Role, string? Item, string? Dilution, long? WorkingVolume,
+        long? Amount, string Use, string Per, string? Minutes, string Note, string? VolumesByFormat, string? Celsius);
 }

@@ -6,7 +6,8 @@ namespace Ledger.Storage.Reading;
 internal static class Days
 {
     public static LocalDate Read(string text) =>
-        Dates.Parse(text) ?? throw new LedgerFileException($"the file holds \"{text}\" where a date belongs; run `trayledger check`");
+        Dates.Parse(text)
+            ?? throw new LedgerFileException($"the file holds \"{text}\" where a date belongs; run `trayledger check`");
 
     public static LocalDate? ReadOptional(string? text) => text is null ? null : Read(text);
 }

@@ -1,6 +1,8 @@
 namespace Ledger.Storage.Reading;
 
-/// <summary>Reads what was used of each item, period by period, how long deliveries took, and what was last paid.</summary>
+/// <summary>
+/// Reads what was used of each item, period by period, how long deliveries took, and what was last paid.
+/// </summary>
 internal sealed class DemandReader(Snapshot snapshot)
 {
     /// <summary>No more than so many periods: ten years of weeks.</summary>
@@ -9,7 +11,8 @@ internal sealed class DemandReader(Snapshot snapshot)
     public IReadOnlyList<DemandSeries> Demand(LocalDate asOf, int periodDays)
     {
         var oldest = asOf.PlusDays(1 - MostPeriods * periodDays);
-        var pasts = FirstDays(asOf).ToDictionary(first => first.ItemId, first => (first.Item, Uses: Periods(first, asOf, oldest, periodDays)));
+        var pasts = FirstDays(asOf).ToDictionary(first => first.ItemId,
+            first => (first.Item, Uses: Periods(first, asOf, oldest, periodDays)));
         foreach (var use in Uses(asOf, oldest, periodDays))
             if (pasts.TryGetValue(use.ItemId, out var past) && use.Ago < past.Uses.Length)
                 past.Uses[^((int)use.Ago + 1)] += use.Quantity;
@@ -21,13 +24,15 @@ internal sealed class DemandReader(Snapshot snapshot)
         .. snapshot.Connection.Query<DeliveryRow>(
             """
             SELECT i.code AS Item, placed.date AS OrderedOn, came.date AS CameOn
-            FROM order_delivery d JOIN standing_entry came ON came.id = d.entry_id JOIN standing_entry placed ON placed.id = d.order_id
+            FROM order_delivery d JOIN standing_entry came ON came.id = d.entry_id
+                JOIN standing_entry placed ON placed.id = d.order_id
             JOIN item i ON i.id = d.item_id
             WHERE came.date <= @asOf ORDER BY d.entry_id
             """,
             new { asOf = Dates.Text(asOf) })
         .Select(row =>
-            new DeliveryTime(row.Item, Days.Read(row.OrderedOn), Period.DaysBetween(Days.Read(row.OrderedOn), Days.Read(row.CameOn)))),
+            new DeliveryTime(row.Item, Days.Read(row.OrderedOn),
+                Period.DaysBetween(Days.Read(row.OrderedOn), Days.Read(row.CameOn)))),
     ];
 
     public IReadOnlyList<LastPrice> LastPrices(LocalDate asOf) =>
@@ -36,9 +41,11 @@ internal sealed class DemandReader(Snapshot snapshot)
             """
             SELECT Item, Date, Price, Rate
             FROM (
-                SELECT i.code AS Item, e.date AS Date, l.price AS Price, l.rate AS Rate, row_number() OVER (PARTITION BY l.item_id ORDER BY
+                SELECT i.code AS Item, e.date AS Date, l.price AS Price, l.rate AS Rate,
+                    row_number() OVER (PARTITION BY l.item_id ORDER BY
                     e.date DESC, e.ord DESC) AS Place
-                FROM lot l JOIN standing_entry e ON e.id = l.entry_id JOIN item i ON i.id = l.item_id WHERE e.date <= @asOf AND l.price > 0)
+                FROM lot l JOIN standing_entry e ON e.id = l.entry_id JOIN item i ON i.id = l.item_id
+                    WHERE e.date <= @asOf AND l.price > 0)
             WHERE Place = 1
             """,
             new { asOf = Dates.Text(asOf) })
@@ -50,17 +57,20 @@ internal sealed class DemandReader(Snapshot snapshot)
     private IEnumerable<FirstRow> FirstDays(LocalDate asOf) => snapshot.Connection.Query<FirstRow>(
         """
         SELECT i.id AS ItemId, i.code AS Item, min(e.date) AS Date
-        FROM lot l JOIN standing_entry e ON e.id = l.entry_id JOIN item i ON i.id = l.item_id WHERE e.date <= @asOf GROUP BY i.id
+        FROM lot l JOIN standing_entry e ON e.id = l.entry_id JOIN item i ON i.id = l.item_id WHERE e.date <= @asOf
+            GROUP BY i.id
         """,
         new { asOf = Dates.Text(asOf) });
 
     /// <summary>What was used, by the periods that end with the day.</summary>
-    private IEnumerable<UseRow> Uses(LocalDate asOf, LocalDate oldest, int periodDays) => snapshot.Connection.Query<UseRow>(
-        """
-        SELECT item_id AS ItemId, CAST(julianday(@asOf) - julianday(date) AS INTEGER) / @periodDays AS Ago, sum(quantity) AS Quantity
-        FROM use_day WHERE date BETWEEN @oldest AND @asOf GROUP BY 1, 2
-        """,
-        new { asOf = Dates.Text(asOf), oldest = Dates.Text(oldest), periodDays });
+    private IEnumerable<UseRow> Uses(LocalDate asOf, LocalDate oldest, int periodDays) =>
+        snapshot.Connection.Query<UseRow>(
+            """
+            SELECT item_id AS ItemId, CAST(julianday(@asOf) - julianday(date) AS INTEGER) / @periodDays AS Ago,
+                sum(quantity) AS Quantity
+            FROM use_day WHERE date BETWEEN @oldest AND @asOf GROUP BY 1, 2
+            """,
+            new { asOf = Dates.Text(asOf), oldest = Dates.Text(oldest), periodDays });
 
     private static long[] Periods(FirstRow first, LocalDate asOf, LocalDate oldest, int periodDays)
     {

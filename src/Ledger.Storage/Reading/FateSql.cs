@@ -10,7 +10,8 @@ internal static class FateSql
 {
     private const string Changes =
         """
-        FROM fate_change c CROSS JOIN standing_entry ce ON ce.id = c.entry_id WHERE c.sheet_id = f.sheet_id AND ce.date <= @day
+        FROM fate_change c CROSS JOIN standing_entry ce ON ce.id = c.entry_id
+            WHERE c.sheet_id = f.sheet_id AND ce.date <= @day
         ORDER BY ce.date DESC, ce.ord DESC LIMIT 1
         """;
 

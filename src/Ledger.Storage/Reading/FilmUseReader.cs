@@ -12,7 +12,8 @@ internal sealed class FilmUseReader(Snapshot snapshot)
         var texts = new SharedTexts();
         return Grouped.Adjacent(snapshot.Connection.Query<LineRow>(
             """
-            SELECT s.entry_id AS Number, i.code AS Item, s.lot_id AS Lot, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s.fate AS Fate,
+            SELECT s.entry_id AS Number, i.code AS Item, s.lot_id AS Lot, s.sheets AS Sheets, s.area AS Area,
+                s.cost AS Cost, s.fate AS Fate,
                 l.batch AS Batch,
                 i.fixer_factor AS Factor, l.is_priced AS IsPriced,
                 sum(s.sheets) OVER (PARTITION BY s.entry_id ORDER BY s.number) AS Last
@@ -53,7 +54,8 @@ internal sealed class FilmUseReader(Snapshot snapshot)
         if (changed.Count == 0 || !Enumerable.Range(0, (int)row.Sheets)
             .Any(i => changed.ContainsKey((row.Number, first + i))))
             return [new FilmUse(item, row.Sheets, Area.FromHundredths(row.Area), new(row.Cost), fate)
-                { Lot = new(row.Lot), Number = batch, FixerFactorThousandths = row.Factor, IsPriced = row.IsPriced == 1 }];
+                { Lot = new(row.Lot), Number = batch, FixerFactorThousandths = row.Factor,
+                    IsPriced = row.IsPriced == 1 }];
         return Share.Split(row.Cost, new long[row.Sheets]).Select((cost, i) => new FilmUse(
             item, 1, Area.FromHundredths(row.Area / row.Sheets), new(cost),
             changed.GetValueOrDefault((row.Number, first + i), fate))
@@ -68,7 +70,8 @@ internal sealed class FilmUseReader(Snapshot snapshot)
         snapshot.Connection.Query<ChangeRow>(
         """
         SELECT f.entry_id AS Session, f.position AS Position, c.fate AS Fate
-        FROM standing_entry e CROSS JOIN sheet_fate f ON f.entry_id = e.id CROSS JOIN fate_change c ON c.sheet_id = f.sheet_id
+        FROM standing_entry e CROSS JOIN sheet_fate f ON f.entry_id = e.id
+            CROSS JOIN fate_change c ON c.sheet_id = f.sheet_id
         CROSS JOIN standing_entry changed ON changed.id = c.entry_id
         WHERE changed.date <= @fatesOn AND e.date BETWEEN @From AND @To ORDER BY changed.date, changed.ord
         """,

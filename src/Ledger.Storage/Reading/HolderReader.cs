@@ -8,17 +8,20 @@ internal sealed class HolderReader(Snapshot snapshot, FormatTable formats, Local
 {
     /// <summary>The holder of that name, in any case; null when there is none.</summary>
     public Holder? Find(string code, ILookup<long, SideFault> faults) => Read(
-        snapshot.Connection.Query<long>("SELECT id FROM holder WHERE code = @code", new { code }), faults).FirstOrDefault();
+        snapshot.Connection.Query<long>("SELECT id FROM holder WHERE code = @code", new { code }),
+        faults).FirstOrDefault();
 
     /// <summary>The holder with the side of that name, in any case; null when there is none.</summary>
     public Holder? WithSide(string side, ILookup<long, SideFault> faults) => Read(
         snapshot.Connection.Query<long>(
-            "SELECT s.holder_id FROM place p CROSS JOIN holder_side s ON s.place_id = p.id WHERE p.code = @side", new { side }),
+            "SELECT s.holder_id FROM place p CROSS JOIN holder_side s ON s.place_id = p.id WHERE p.code = "
+                + "@side", new { side }),
         faults).FirstOrDefault();
 
     /// <summary>The holder with the side at that place; null when there is none.</summary>
     public Holder? WithSide(long place, ILookup<long, SideFault> faults) => Read(
-        snapshot.Connection.Query<long>("SELECT holder_id FROM holder_side WHERE place_id = @place", new { place }), faults)
+        snapshot.Connection.Query<long>("SELECT holder_id FROM holder_side WHERE place_id = @place", new { place }),
+        faults)
         .FirstOrDefault();
 
     /// <summary>The holders with sides at those places.</summary>
@@ -61,7 +64,8 @@ internal sealed class HolderReader(Snapshot snapshot, FormatTable formats, Local
             WHERE rank = 1 AND cause IS NOT NULL)
         GROUP BY PlaceId, Cause
         """,
-        new { day = Dates.Text(asOf) }).ToLookup(row => row.PlaceId, row => new SideFault(Named.Cause(row.Cause), (int)row.Sheets));
+        new { day = Dates.Text(asOf) }).ToLookup(row => row.PlaceId,
+            row => new SideFault(Named.Cause(row.Cause), (int)row.Sheets));
 
     private List<Holder> Read(IEnumerable<long> wanted, ILookup<long, SideFault> faults)
     {
@@ -73,12 +77,15 @@ internal sealed class HolderReader(Snapshot snapshot, FormatTable formats, Local
             """
             SELECT s.place_id AS PlaceId, s.holder_id AS HolderId, s.name AS Name,
                 (SELECT e.date FROM sheet_move m CROSS JOIN standing_entry e ON e.id = m.entry_id
-                    WHERE m.to_place = s.place_id AND m.to_place >= 100 AND e.date <= @day ORDER BY m.sheet_id DESC LIMIT 1) AS FilledOn,
+                    WHERE m.to_place = s.place_id AND m.to_place >= 100 AND e.date <= @day
+                        ORDER BY m.sheet_id DESC LIMIT 1) AS FilledOn,
                 (SELECT e.date FROM sheet_move m CROSS JOIN standing_entry e ON e.id = m.entry_id
                     WHERE m.from_place = s.place_id AND m.from_place >= 100 AND e.date <= @day
                         ORDER BY m.sheet_id DESC LIMIT 1) AS EmptiedOn,
-                (SELECT iif(v.in_service, NULL, v.reason) FROM side_service v CROSS JOIN standing_entry e ON e.id = v.entry_id
-                    WHERE v.place_id = s.place_id AND e.date <= @day ORDER BY e.date DESC, e.ord DESC LIMIT 1) AS OutOfService
+                (SELECT iif(v.in_service, NULL, v.reason) FROM side_service v
+                    CROSS JOIN standing_entry e ON e.id = v.entry_id
+                    WHERE v.place_id = s.place_id AND e.date <= @day ORDER BY e.date DESC,
+                        e.ord DESC LIMIT 1) AS OutOfService
             FROM json_each(@holders) w CROSS JOIN holder_side s ON s.holder_id = w.value
             CROSS JOIN place p ON p.id = s.place_id CROSS JOIN entry came ON came.id = p.entry_id
             WHERE came.date <= @day ORDER BY s.holder_id, s.number
@@ -88,10 +95,13 @@ internal sealed class HolderReader(Snapshot snapshot, FormatTable formats, Local
         [
             .. snapshot.Connection.Query<HolderRow>(
                 """
-                SELECT h.id AS Id, h.code AS Code, h.format AS Format, h.notch AS Notch, h.bought_on AS BoughtOn, e.date AS CleanedOn,
+                SELECT h.id AS Id, h.code AS Code, h.format AS Format, h.notch AS Notch, h.bought_on AS BoughtOn,
+                    e.date AS CleanedOn,
                     c.bagged AS Bagged
-                FROM json_each(@holders) w CROSS JOIN holder h ON h.id = w.value LEFT JOIN cleaning c ON c.holder_id = h.id
-                    AND c.entry_id = (SELECT o.entry_id FROM cleaning o CROSS JOIN standing_entry oe ON oe.id = o.entry_id
+                FROM json_each(@holders) w CROSS JOIN holder h ON h.id = w.value
+                    LEFT JOIN cleaning c ON c.holder_id = h.id
+                    AND c.entry_id = (SELECT o.entry_id FROM cleaning o
+                        CROSS JOIN standing_entry oe ON oe.id = o.entry_id
                         WHERE o.holder_id = h.id AND oe.date <= @day ORDER BY oe.date DESC, oe.ord DESC LIMIT 1)
                     LEFT JOIN entry e ON e.id = c.entry_id
                 """,
@@ -121,9 +131,11 @@ internal sealed class HolderReader(Snapshot snapshot, FormatTable formats, Local
         };
     }
 
-    internal sealed record SideRow(long PlaceId, long HolderId, string Name, string? FilledOn, string? EmptiedOn, string? OutOfService);
+    internal sealed record SideRow(long PlaceId, long HolderId, string Name, string? FilledOn,
+        string? EmptiedOn, string? OutOfService);
 
-    internal sealed record HolderRow(long Id, string Code, string Format, string Notch, string? BoughtOn, string? CleanedOn, long? Bagged);
+    internal sealed record HolderRow(long Id, string Code, string Format, string Notch, string? BoughtOn,
+        string? CleanedOn, long? Bagged);
 
     internal sealed record FaultRow(long PlaceId, string Cause, long Sheets);
 }

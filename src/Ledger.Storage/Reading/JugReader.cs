@@ -3,7 +3,9 @@ namespace Ledger.Storage.Reading;
 /// <summary>Reads waste jugs with what is in them.</summary>
 internal sealed class JugReader(Snapshot snapshot)
 {
-    /// <summary>Every jug started by the end of the day, those that were handed over too, in the order of their start.</summary>
+    /// <summary>
+    /// Every jug started by the end of the day, those that were handed over too, in the order of their start.
+    /// </summary>
     public IReadOnlyList<WasteJug> All(LocalDate asOf)
     {
         var day = Dates.Text(asOf);
@@ -20,7 +22,8 @@ internal sealed class JugReader(Snapshot snapshot)
         [
             .. snapshot.Connection.Query<JugRow>(
                 """
-                SELECT j.place_id AS PlaceId, p.code AS Code, j.contents AS Contents, j.size AS Size, e.date AS StartedOn,
+                SELECT j.place_id AS PlaceId, p.code AS Code, j.contents AS Contents, j.size AS Size,
+                    e.date AS StartedOn,
                     o.date AS HandedOverOn, o.destination AS HandedTo
                 FROM jug j CROSS JOIN place p ON p.id = j.place_id CROSS JOIN standing_entry e ON e.id = j.entry_id
                 LEFT JOIN (SELECT h.place_id, h."to" AS destination, oe.date
@@ -42,5 +45,6 @@ internal sealed class JugReader(Snapshot snapshot)
     internal sealed record FillRow(long PlaceId, string Date, long Volume, string What, string? Material);
 
     internal sealed record JugRow(
-        long PlaceId, string Code, string Contents, long Size, string StartedOn, string? HandedOverOn, string? HandedTo);
+        long PlaceId, string Code, string Contents, long Size, string StartedOn, string? HandedOverOn,
+        string? HandedTo);
 }

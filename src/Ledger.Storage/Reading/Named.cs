@@ -2,7 +2,9 @@ using Ledger.Storage.Files;
 
 namespace Ledger.Storage.Reading;
 
-/// <summary>Reads the names that the file keeps back into the trade's kinds; they were written from the same lists.</summary>
+/// <summary>
+/// Reads the names that the file keeps back into the trade's kinds; they were written from the same lists.
+/// </summary>
 internal static class Named
 {
     public static ItemKind Kind(string name) => (ItemKind)Index(ItemNames.Kinds, name);
@@ -30,6 +32,7 @@ internal static class Named
         for (var i = 0; i < names.Count; i++)
             if (names[i] == name)
                 return i;
-        throw new LedgerFileException($"the file holds \"{name}\", which this version does not know; run `trayledger check`");
+        throw new LedgerFileException(
+            $"the file holds \"{name}\", which this version does not know; run `trayledger check`");
     }
 }

@@ -9,11 +9,14 @@ internal sealed record PageAt(string AsOf, string BeforeDate, long BeforeNumber,
 {
     /// <summary>The end of a query over entries, called e.</summary>
     public const string Sql = """
-        WHERE e.date <= @AsOf AND (e.date, e.ord) < (@BeforeDate, coalesce((SELECT b.ord FROM entry b WHERE b.id = @BeforeNumber), 9223372036854775807))
+        WHERE e.date <= @AsOf AND (e.date, e.ord) < (@BeforeDate, coalesce((SELECT b.ord FROM entry b
+            WHERE b.id = @BeforeNumber), 9223372036854775807))
         ORDER BY e.date DESC, e.ord DESC LIMIT @AtMost
         """;
 
     /// <summary>The page behind a row; the first one behind none.</summary>
-    public static PageAt Of(LocalDate asOf, (LocalDate Date, long Number)? before, int atMost) => before is var (date, number)
-        ? new(Dates.Text(asOf), Dates.Text(date), number, atMost) : new(Dates.Text(asOf), "9999", long.MaxValue, atMost);
+    public static PageAt Of(LocalDate asOf, (LocalDate Date, long Number)? before, int atMost) =>
+        before is var (date, number)
+            ? new(Dates.Text(asOf), Dates.Text(date), number, atMost)
+            : new(Dates.Text(asOf), "9999", long.MaxValue, atMost);
 }

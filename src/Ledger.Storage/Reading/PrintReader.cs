@@ -4,8 +4,8 @@ namespace Ledger.Storage.Reading;
 internal sealed class PrintReader(Snapshot snapshot)
 {
     /// <remarks>
-    /// Unlike sessions, print sessions may be few in a long journal: the small table comes first, so that who prints now and then does not
-    /// wait for a walk through all that happened since.
+    /// Unlike sessions, print sessions may be few in a long journal: the small table comes first, so that who prints
+    /// now and then does not wait for a walk through all that happened since.
     /// </remarks>
     public IReadOnlyList<PrintRecord> Page(LocalDate asOf, PrintRecord? before, int atMost)
     {
@@ -34,18 +34,21 @@ internal sealed class PrintReader(Snapshot snapshot)
 
     private ILookup<long, PrintedPaper> Lines(IEnumerable<long> sessions) => snapshot.Connection.Query<PaperRow>(
         """
-        SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.strips AS Strips, s.area AS Area, s.cost AS Cost,
+        SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.strips AS Strips, s.area AS Area,
+            s.cost AS Cost,
             s.purpose AS Purpose, s.note AS Note
         FROM json_each(@sessions) j JOIN print_sheets s ON s.entry_id = j.value JOIN item i ON i.id = s.item_id
         ORDER BY s.entry_id, s.number
         """,
         new { sessions = Json.Array(sessions) })
         .ToLookup(row => row.Number, row => new PrintedPaper(
-            row.Item, row.Sheets, row.Strips, Area.FromHundredths(row.Area), new(row.Cost), Named.Purpose(row.Purpose), row.Note));
+            row.Item, row.Sheets, row.Strips, Area.FromHundredths(row.Area), new(row.Cost),
+            Named.Purpose(row.Purpose), row.Note));
 
     internal sealed record PrintRow(long Number, string Session, string Date, string? Bath, string Note);
 
     internal sealed record NegativeRow(long Number, string Negative);
 
-    internal sealed record PaperRow(long Number, string Item, long Sheets, int Strips, long Area, long Cost, string Purpose, string Note);
+    internal sealed record PaperRow(long Number, string Item, long Sheets, int Strips, long Area,
+        long Cost, string Purpose, string Note);
 }

@@ -35,13 +35,15 @@ internal sealed class SessionReader(Snapshot snapshot)
     {
         var lines = Lines(rows.Select(row => row.Number));
         return [.. rows.Select(row => new SessionRecord(
-            row.Number, row.Session, Days.Read(row.Date), row.Process, row.Bath, Volume.FromMicrolitres(row.Developer), row.Note,
+            row.Number, row.Session, Days.Read(row.Date), row.Process, row.Bath,
+            Volume.FromMicrolitres(row.Developer), row.Note,
             [.. lines[row.Number]]) { ProcessVersion = row.ProcessVersion })];
     }
 
     private ILookup<long, SessionSheets> Lines(IEnumerable<long> sessions) => snapshot.Connection.Query<SheetsRow>(
         $"""
-        SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s."group" AS "Group",
+        SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost,
+            s."group" AS "Group",
             s.fate AS Fate, s.note AS Note,
             s.number AS Position
         FROM json_each(@sessions) j JOIN session_sheets s ON s.entry_id = j.value JOIN lot l ON l.id = s.lot_id
@@ -53,11 +55,12 @@ internal sealed class SessionReader(Snapshot snapshot)
         """,
         new { sessions = Json.Array(sessions) })
         .ToLookup(row => row.Number, row => new SessionSheets(
-            row.Item, row.Sheets, Area.FromHundredths(row.Area), new(row.Cost), row.Group, Named.Fate(row.Fate), row.Note));
+            row.Item, row.Sheets, Area.FromHundredths(row.Area), new(row.Cost), row.Group,
+            Named.Fate(row.Fate), row.Note));
 
-    internal sealed record SessionRow(long Number, string Session, string Date, string Process, string? Bath, long Developer, string Note,
-        int ProcessVersion);
+    internal sealed record SessionRow(long Number, string Session, string Date, string Process,
+        string? Bath, long Developer, string Note, int ProcessVersion);
 
-    internal sealed record SheetsRow(long Number, string Item, long Sheets, long Area, long Cost, string Group, string Fate, string Note,
-        long Position);
+    internal sealed record SheetsRow(long Number, string Item, long Sheets, long Area, long Cost,
+        string Group, string Fate, string Note, long Position);
 }

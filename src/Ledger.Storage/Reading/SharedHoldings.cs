@@ -1,8 +1,9 @@
 namespace Ledger.Storage.Reading;
 
 /// <summary>
-/// What the ledger holds, read once for each day and state of the file, however many readings ask. A posting changes the holdings that the next one
-/// is decided on; those that were lent to a reading are the reader's and are never changed.
+/// What the ledger holds, read once for each day and state of the file, however many readings ask. A posting changes
+/// the holdings that the next one is decided on; those that were lent to a reading are the reader's and are never
+/// changed.
 /// </summary>
 /// <param name="reading">Where the holdings look things up later.</param>
 /// <param name="definitionsOn">What was defined otherwise on a day; null for nothing.</param>
@@ -31,8 +32,8 @@ internal sealed class SharedHoldings(IReading reading, Func<Snapshot, LocalDate,
     }
 
     /// <summary>
-    /// The reading has ended. What was lent of one day serves the next reading too, while nothing is written: readers change nothing. Other days
-    /// are let go.
+    /// The reading has ended. What was lent of one day serves the next reading too, while nothing is written: readers
+    /// change nothing. Other days are let go.
     /// </summary>
     /// <param name="kept">The day, today.</param>
     public void EndReading(LocalDate kept)

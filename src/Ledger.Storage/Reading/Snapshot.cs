@@ -4,8 +4,8 @@ using SQLitePCL;
 namespace Ledger.Storage.Reading;
 
 /// <summary>
-/// One state of the file, whatever others write meanwhile: a deferred read transaction, started by the first look and held
-/// until the end. Readers are given this and no connection, so none can read outside it.
+/// One state of the file, whatever others write meanwhile: a deferred read transaction, started by the first look and
+/// held until the end. Readers are given this and no connection, so none can read outside it.
 /// </summary>
 internal sealed class Snapshot(SqliteConnection connection) : IDisposable
 {
@@ -37,7 +37,9 @@ internal sealed class Snapshot(SqliteConnection connection) : IDisposable
     /// <summary>What tells one state of the file from another, what this connection has written included.</summary>
     public (long Version, long Changes) State => (Version, raw.sqlite3_total_changes(Connection.Handle));
 
-    /// <summary>Lets the state go, so that the connection can write; what is read afterwards is the state of then.</summary>
+    /// <summary>
+    /// Lets the state go, so that the connection can write; what is read afterwards is the state of then.
+    /// </summary>
     public void LetGo()
     {
         if (_isOwn && raw.sqlite3_get_autocommit(connection.Handle) == 0)

@@ -10,11 +10,14 @@ internal sealed class StoryReader(Snapshot snapshot)
             return null;
         var row = snapshot.Connection.QueryFirstOrDefault<SheetRow>(
             """
-            SELECT s.id AS Id, i.code AS Item, l.batch AS Batch, box.code AS Box, side.code AS Side, s.cost AS Cost, came.date AS CameOn,
+            SELECT s.id AS Id, i.code AS Item, l.batch AS Batch, box.code AS Box, side.code AS Side, s.cost AS Cost,
+                came.date AS CameOn,
                 l.is_priced AS IsPriced,
-                (SELECT p.code FROM sheet_move m JOIN standing_entry e ON e.id = m.entry_id JOIN place p ON p.id = m.to_place
+                (SELECT p.code FROM sheet_move m JOIN standing_entry e ON e.id = m.entry_id
+                    JOIN place p ON p.id = m.to_place
                     WHERE m.sheet_id = s.id AND e.date <= @day ORDER BY e.date DESC, e.ord DESC LIMIT 1) AS Place
-            FROM sheet s JOIN standing_entry came ON came.id = s.entry_id JOIN lot l ON l.id = s.lot_id JOIN item i ON i.id = l.item_id
+            FROM sheet s JOIN standing_entry came ON came.id = s.entry_id JOIN lot l ON l.id = s.lot_id
+                JOIN item i ON i.id = l.item_id
             JOIN place box ON box.id = s.box_id LEFT JOIN place side ON side.id = s.side_id
             WHERE s.id = @id AND came.date <= @day
             """,
@@ -45,21 +48,27 @@ internal sealed class StoryReader(Snapshot snapshot)
     [
         .. snapshot.Connection.Query<DevelopedRow>(
             $"""
-            SELECT f.sheet_id AS Sheet, f.position AS Position, i.code AS Item, f.batch AS Batch, {FateSql.Cause} AS Cause, f.negative AS Negative,
+            SELECT f.sheet_id AS Sheet, f.position AS Position, i.code AS Item, f.batch AS Batch,
+                {FateSql.Cause} AS Cause, f.negative AS Negative,
                 side.code AS Side, {FateSql.Fate} AS Fate,
                 (SELECT x.subject FROM exposure x JOIN standing_entry xe ON xe.id = x.entry_id
-                    WHERE x.sheet_id = f.sheet_id AND xe.date <= @day ORDER BY xe.date DESC, xe.id DESC LIMIT 1) AS Subject
-            FROM session n CROSS JOIN standing_entry e ON e.id = n.entry_id CROSS JOIN sheet_fate f ON f.entry_id = n.entry_id
-            CROSS JOIN sheet s ON s.id = f.sheet_id CROSS JOIN lot l ON l.id = s.lot_id CROSS JOIN item i ON i.id = l.item_id
+                    WHERE x.sheet_id = f.sheet_id AND xe.date <= @day ORDER BY xe.date DESC,
+                        xe.id DESC LIMIT 1) AS Subject
+            FROM session n CROSS JOIN standing_entry e ON e.id = n.entry_id
+                CROSS JOIN sheet_fate f ON f.entry_id = n.entry_id
+            CROSS JOIN sheet s ON s.id = f.sheet_id CROSS JOIN lot l ON l.id = s.lot_id
+                CROSS JOIN item i ON i.id = l.item_id
             LEFT JOIN place side ON side.id = s.side_id
             WHERE n.code = @session AND e.date <= @day ORDER BY f.position
             """,
             new { session, day = Dates.Text(asOf) }).Select(row => new SheetFate(
-                new(row.Sheet), row.Position, row.Item, (int)row.Batch, Named.Fate(row.Fate), row.Cause is null ? null : Named.Cause(row.Cause),
-                row.Negative, row.Side, row.Subject ?? "")),
+                new(row.Sheet), row.Position, row.Item, (int)row.Batch, Named.Fate(row.Fate),
+                row.Cause is null ? null : Named.Cause(row.Cause), row.Negative, row.Side, row.Subject ?? "")),
     ];
 
-    /// <summary>By #number, by the negative's number, or by the side: the sheet in it, or the one that was last in it.</summary>
+    /// <summary>
+    /// By #number, by the negative's number, or by the side: the sheet in it, or the one that was last in it.
+    /// </summary>
     private long? Find(string name, string day, FilmRegister film)
     {
         if (SheetId.Parse(name) is { } number)
@@ -72,7 +81,8 @@ internal sealed class StoryReader(Snapshot snapshot)
                 """,
                 new { side = side.Place.Value, day });
         return snapshot.Connection.QueryFirstOrDefault<long?>(
-            "SELECT f.sheet_id FROM sheet_fate f JOIN standing_entry e ON e.id = f.entry_id WHERE f.negative = @name AND e.date <= @day",
+            "SELECT f.sheet_id FROM sheet_fate f JOIN standing_entry e ON e.id = f.entry_id WHERE f.negative = @name "
+                + "AND e.date <= @day",
             new { name, day });
     }
 
@@ -82,15 +92,19 @@ internal sealed class StoryReader(Snapshot snapshot)
         var digits = negative.Length - negative.AsSpan().TrimEnd("0123456789").Length;
         if (digits is 0 or > 15)
             return null;
-        var number = long.Parse(negative.AsSpan(negative.Length - digits), NumberStyles.None, CultureInfo.InvariantCulture);
+        var number = long.Parse(negative.AsSpan(negative.Length - digits), NumberStyles.None,
+            CultureInfo.InvariantCulture);
         return snapshot.Connection.Query<FormerRow>(
             """
-            SELECT n.slot AS Slot, n.series AS Series, e.id AS Entry, e.counts AS Counts FROM said_name n JOIN entry e ON e.key = n.key
+            SELECT n.slot AS Slot, n.series AS Series, e.id AS Entry, e.counts AS Counts FROM said_name n
+                JOIN entry e ON e.key = n.key
             WHERE n.series GLOB 'negative *' AND n.number = @number ORDER BY e.id DESC
             """,
             new { number })
-            .Where(row => int.TryParse(row.Series.AsSpan("negative ".Length), out var year) && pattern.Number(year, number) == negative)
-            .Select(row => new FormerNegative(SheetId.Parse(row.Slot.Split(' ')[1]), row.Entry, row.Counts == 0)).FirstOrDefault();
+            .Where(row => int.TryParse(row.Series.AsSpan("negative ".Length), out var year)
+                && pattern.Number(year, number) == negative)
+            .Select(row => new FormerNegative(SheetId.Parse(row.Slot.Split(' ')[1]), row.Entry, row.Counts == 0))
+            .FirstOrDefault();
     }
 
     internal sealed record FormerRow(string Slot, string Series, long Entry, long Counts);
@@ -130,7 +144,8 @@ internal sealed class StoryReader(Snapshot snapshot)
         .. snapshot.Connection.Query<FindingRow>(
             """
             SELECT e.id AS Entry, e.date AS Date, n.what AS What, n.result AS Result, n.has_passed AS HasPassed
-            FROM sheet_note n CROSS JOIN standing_entry e ON e.id = n.entry_id WHERE n.sheet_id = @id AND e.date <= @day ORDER BY e.date, e.ord
+            FROM sheet_note n CROSS JOIN standing_entry e ON e.id = n.entry_id WHERE n.sheet_id = @id AND e.date <= @day
+                ORDER BY e.date, e.ord
             """,
             new { id, day }).Select(row => new SheetFinding(
                 row.Entry, Days.Read(row.Date), Named.Work(row.What), row.Result, row.HasPassed is { } passed
@@ -148,7 +163,8 @@ internal sealed class StoryReader(Snapshot snapshot)
     {
         var row = snapshot.Connection.QueryFirstOrDefault<FateRow>(
             $"""
-            SELECT f.entry_id AS Entry, s.code AS Session, e.date AS Date, f.position AS Position, f.batch AS Batch, {FateSql.Cause} AS Cause,
+            SELECT f.entry_id AS Entry, s.code AS Session, e.date AS Date, f.position AS Position, f.batch AS Batch,
+                {FateSql.Cause} AS Cause,
                 f.negative AS Negative, {FateSql.Fate} AS Fate
             FROM sheet_fate f JOIN standing_entry e ON e.id = f.entry_id JOIN session s ON s.entry_id = f.entry_id
             WHERE f.sheet_id = @id AND e.date <= @day
@@ -159,8 +175,9 @@ internal sealed class StoryReader(Snapshot snapshot)
         var date = Days.Read(row.Date);
         var name = $"{row.Session}-{row.Position:00}";
         return new(
-            row.Session, date, name, Group(row), Named.Fate(row.Fate), row.Cause is null ? null : Named.Cause(row.Cause), row.Negative,
-            [.. Mates(id, row)], new CostReading(new CostReader(snapshot).Read(date, date)).Sheets.FirstOrDefault(sheet =>
+            row.Session, date, name, Group(row), Named.Fate(row.Fate),
+            row.Cause is null ? null : Named.Cause(row.Cause), row.Negative, [.. Mates(id, row)],
+            new CostReading(new CostReader(snapshot).Read(date, date)).Sheets.FirstOrDefault(sheet =>
                 sheet.Entry == row.Entry && sheet.Sheet == (row.Negative ?? new SheetId(id).ToString())));
     }
 
@@ -192,10 +209,12 @@ internal sealed class StoryReader(Snapshot snapshot)
     internal sealed record StepRow(long Entry, string Date, string Summary);
 
     internal sealed record FateRow(
-        long Entry, string Session, string Date, long Position, long Batch, string? Cause, string? Negative, string Fate);
+        long Entry, string Session, string Date, long Position, long Batch, string? Cause,
+        string? Negative, string Fate);
 
     internal sealed record DevelopedRow(
-        long Sheet, long Position, string Item, long Batch, string? Cause, string? Negative, string? Side, string Fate, string? Subject);
+        long Sheet, long Position, string Item, long Batch, string? Cause, string? Negative,
+        string? Side, string Fate, string? Subject);
 
     internal sealed record LineRow(long Sheets, string Group);
 

@@ -30,7 +30,8 @@ internal sealed class SuspicionReader(Snapshot snapshot)
     {
         var row = snapshot.Connection.QueryFirstOrDefault<LastRow>(
             """
-            SELECT e.date AS Date, s.reason AS Reason, s.raised AS Raised FROM suspicion s CROSS JOIN standing_entry e ON e.id = s.entry_id
+            SELECT e.date AS Date, s.reason AS Reason, s.raised AS Raised FROM suspicion s
+                CROSS JOIN standing_entry e ON e.id = s.entry_id
             WHERE s.place_id = @place AND e.date <= @day ORDER BY e.date DESC, e.ord DESC LIMIT 1
             """,
             new { place, day });

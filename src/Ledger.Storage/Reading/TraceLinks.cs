@@ -21,7 +21,9 @@ internal sealed record TraceLinkRows(TraceKind From, TraceKind To, string FromId
 
     private const string Listed = "(SELECT value FROM json_each($ids))";
 
-    /// <summary>Everything that is said so, as SQL. The plus keeps SQLite from walking the whole journal by date.</summary>
+    /// <summary>
+    /// Everything that is said so, as SQL. The plus keeps SQLite from walking the whole journal by date.
+    /// </summary>
     /// <param name="isInto">Whether the links into the nodes of the list are asked for, or those out of them.</param>
     /// <param name="isLimited">Whether at most $most rows are looked at; of links out of the nodes.</param>
     public string Sql(bool isInto, bool isLimited = false) =>
@@ -32,8 +34,10 @@ internal sealed record TraceLinkRows(TraceKind From, TraceKind To, string FromId
         """;
 
     /// <summary>The same of at most $most rows, after a row that tells how many were looked at.</summary>
-    public string LimitedSql => OutOf is not null ? $"SELECT 0, 0, 0, '', 0 UNION ALL SELECT * FROM ({Sql(isInto: false)})"
-        : $"SELECT (SELECT count(*) FROM {Driver}), 0, 0, '', 0 UNION ALL SELECT * FROM ({Sql(isInto: false, isLimited: true)})";
+    public string LimitedSql =>
+        OutOf is not null ? $"SELECT 0, 0, 0, '', 0 UNION ALL SELECT * FROM ({Sql(isInto: false)})"
+            : $"SELECT (SELECT count(*) FROM {Driver}), 0, 0, '', 0 UNION ALL SELECT * FROM ("
+                + $"{Sql(isInto: false, isLimited: true)})";
 
     /// <summary>The first of the tables, whose rows are those of the nodes; no more than $most of them.</summary>
     private string Driver
@@ -42,7 +46,8 @@ internal sealed record TraceLinkRows(TraceKind From, TraceKind To, string FromId
         {
             var (table, column) = (Rows.Split(' ')[0], FromId.Split('.')[1]);
             var isPartial = table is "movement" or "sheet_move" && column != "sheet_id";
-            return $"(SELECT * FROM {table} WHERE {column} IN {Listed}{(isPartial ? $" AND {column} >= 100" : "")} LIMIT $most)";
+            return $"(SELECT * FROM {table} WHERE {column} IN {Listed}{(isPartial ? $" AND {column} >= 100" : "")} "
+                + "LIMIT $most)";
         }
     }
 

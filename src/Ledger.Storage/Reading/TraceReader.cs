@@ -13,17 +13,24 @@ internal sealed class TraceReader(Snapshot snapshot, LocalDate asOf)
             """
             SELECT 10 AS Kind, f.sheet_id AS Id FROM sheet_fate f CROSS JOIN standing_entry e ON e.id = f.entry_id
                 WHERE f.negative = @name AND e.date <= @day
-            UNION ALL SELECT 10, s.id FROM sheet s CROSS JOIN standing_entry e ON e.id = s.entry_id WHERE s.id = @sheet AND e.date <= @day
-            UNION ALL SELECT CASE p.kind WHEN 'container' THEN 2 WHEN 'holder side' THEN 3 WHEN 'exposed box' THEN 5 WHEN 'bath' THEN 7 END, p.id
+            UNION ALL SELECT 10, s.id FROM sheet s CROSS JOIN standing_entry e ON e.id = s.entry_id
+                WHERE s.id = @sheet AND e.date <= @day
+            UNION ALL SELECT CASE p.kind WHEN 'container' THEN 2 WHEN 'holder side' THEN 3 WHEN 'exposed box' THEN 5
+                WHEN 'bath' THEN 7 END, p.id
                 FROM place p CROSS JOIN standing_entry e ON e.id = p.entry_id
-                WHERE p.code = @name AND p.kind IN ('container', 'holder side', 'exposed box', 'bath') AND e.date <= @day
+                WHERE p.code = @name AND p.kind IN ('container', 'holder side', 'exposed box', 'bath')
+                    AND e.date <= @day
             UNION ALL SELECT 3, s.place_id FROM holder h JOIN holder_side s ON s.holder_id = h.id WHERE h.code = @name
-            UNION ALL SELECT 0, (SELECT min(n.id) FROM lot n WHERE n.item_id = l.item_id AND n.batch = l.batch COLLATE NOCASE AND n.batch <> '')
+            UNION ALL SELECT 0, (SELECT min(n.id) FROM lot n WHERE n.item_id = l.item_id
+                AND n.batch = l.batch COLLATE NOCASE AND n.batch <> '')
                 FROM lot l CROSS JOIN standing_entry e ON e.id = l.entry_id
                 WHERE l.batch = @name COLLATE NOCASE AND l.batch <> '' AND e.date <= @day
-            UNION ALL SELECT 8, s.entry_id FROM session s CROSS JOIN standing_entry e ON e.id = s.entry_id WHERE s.code = @name AND e.date <= @day
-            UNION ALL SELECT 11, s.entry_id FROM print_session s CROSS JOIN standing_entry e ON e.id = s.entry_id WHERE s.code = @name AND e.date <= @day
-            UNION ALL SELECT 6, p.entry_id FROM plan p CROSS JOIN standing_entry e ON e.id = p.entry_id WHERE p.name = @name AND e.date <= @day
+            UNION ALL SELECT 8, s.entry_id FROM session s CROSS JOIN standing_entry e ON e.id = s.entry_id
+                WHERE s.code = @name AND e.date <= @day
+            UNION ALL SELECT 11, s.entry_id FROM print_session s CROSS JOIN standing_entry e ON e.id = s.entry_id
+                WHERE s.code = @name AND e.date <= @day
+            UNION ALL SELECT 6, p.entry_id FROM plan p CROSS JOIN standing_entry e ON e.id = p.entry_id
+                WHERE p.name = @name AND e.date <= @day
             """,
             new { name, sheet = SheetId.Parse(name)?.Value, day = _day });
         return [.. found.Select(row => new TraceNode((TraceKind)row.Kind, row.Id)).Distinct()];
@@ -76,8 +83,9 @@ internal sealed class TraceReader(Snapshot snapshot, LocalDate asOf)
             """,
             new { place = bath.Id, entry = by.Id, day = _day });
         return row is null ? null : new(
-            by, new(Days.Read(row.Date), row.Ord), Area.FromHundredths(row.After - (row.IsFirst == 1 ? row.Weighted : 0)),
-            Area.FromHundredths(row.After), row.IsFirst == 1);
+            by, new(Days.Read(row.Date), row.Ord),
+            Area.FromHundredths(row.After - (row.IsFirst == 1 ? row.Weighted : 0)), Area.FromHundredths(row.After),
+            row.IsFirst == 1);
     }
 
     /// <summary>The sheets of the sessions that went through a bath after a moment.</summary>
@@ -111,18 +119,22 @@ internal sealed class TraceReader(Snapshot snapshot, LocalDate asOf)
 
     private IEnumerable<(TraceNode, TraceLabel)> Lots(TraceKind kind, string ids) => snapshot.Connection.Query<LotRow>(
         """
-        SELECT l.id AS Id, i.code AS Item, i.kind AS Kind, i.unit AS Unit, l.batch AS Batch, l.quantity AS Quantity, e.date AS Date, o.mixed_from AS MixedFrom
-        FROM json_each(@ids) j CROSS JOIN lot l ON l.id = j.value JOIN item i ON i.id = l.item_id JOIN entry e ON e.id = l.entry_id
+        SELECT l.id AS Id, i.code AS Item, i.kind AS Kind, i.unit AS Unit, l.batch AS Batch, l.quantity AS Quantity,
+            e.date AS Date, o.mixed_from AS MixedFrom
+        FROM json_each(@ids) j CROSS JOIN lot l ON l.id = j.value JOIN item i ON i.id = l.item_id
+            JOIN entry e ON e.id = l.entry_id
         LEFT JOIN lot_origin o ON o.lot_id = l.id
         """,
         new { ids }).Select(row =>
         {
-            var number = $"{(Reading.Named.Kind(row.Kind) == ItemKind.Film ? "emulsion" : "batch")} number of {row.Item}";
+            var number =
+                $"{(Reading.Named.Kind(row.Kind) == ItemKind.Film ? "emulsion" : "batch")} number of {row.Item}";
             return kind == TraceKind.Number
                 ? (new TraceNode(kind, row.Id), new TraceLabel(row.Batch, number, null))
                 : (new TraceNode(kind, row.Id), new TraceLabel(
                     row.Item,
-                    $"{new Quantity(row.Quantity, Units.Named(row.Unit)!.Value)} {(row.MixedFrom is { } from ? $"mixed from {from}" : "delivered")}"
+                    $"{new Quantity(row.Quantity, Units.Named(row.Unit)!.Value)} "
+                        + $"{(row.MixedFrom is { } from ? $"mixed from {from}" : "delivered")}"
                         + (row.Batch.Length > 0 ? $", {row.Batch}" : ""),
                     Days.Read(row.Date)));
         });
@@ -132,7 +144,8 @@ internal sealed class TraceReader(Snapshot snapshot, LocalDate asOf)
         var rows = snapshot.Connection.Query<BatchRow>(
             """
             SELECT f.entry_id AS Entry, f.batch AS Batch, s.code AS Session, e.date AS Date, count(*) AS Sheets
-            FROM json_each(@ids) j CROSS JOIN sheet_fate f ON f.entry_id = j.value JOIN session s ON s.entry_id = f.entry_id
+            FROM json_each(@ids) j CROSS JOIN sheet_fate f ON f.entry_id = j.value
+                JOIN session s ON s.entry_id = f.entry_id
             JOIN entry e ON e.id = f.entry_id GROUP BY f.entry_id, f.batch
             """,
             new { ids }).ToDictionary(row => (row.Entry, (int)row.Batch));
@@ -148,15 +161,18 @@ internal sealed class TraceReader(Snapshot snapshot, LocalDate asOf)
     {
         TraceKind.Container => snapshot.Connection.Query<LabelRow>(
             """
-            SELECT p.id AS Id, p.code AS Name, iif(i.kind = 'film', 'box of ', iif(i.unit = 'ml', 'bottle of ', 'pack of ')) || i.code AS Text, e.date AS Date
-            FROM json_each(@ids) j CROSS JOIN place p ON p.id = j.value JOIN container c ON c.place_id = p.id JOIN item i ON i.id = c.item_id
+            SELECT p.id AS Id, p.code AS Name, iif(i.kind = 'film', 'box of ', iif(i.unit = 'ml', 'bottle of ',
+                'pack of ')) || i.code AS Text, e.date AS Date
+            FROM json_each(@ids) j CROSS JOIN place p ON p.id = j.value JOIN container c ON c.place_id = p.id
+                JOIN item i ON i.id = c.item_id
             JOIN entry e ON e.id = p.entry_id
             """,
             new { ids }),
         TraceKind.Bath => snapshot.Connection.Query<LabelRow>(
             """
             SELECT p.id AS Id, p.code AS Name, b.role || ' of ' || i.code || ' ' || b.dilution AS Text, e.date AS Date
-            FROM json_each(@ids) j CROSS JOIN place p ON p.id = j.value JOIN bath b ON b.place_id = p.id JOIN item i ON i.id = b.item_id
+            FROM json_each(@ids) j CROSS JOIN place p ON p.id = j.value JOIN bath b ON b.place_id = p.id
+                JOIN item i ON i.id = b.item_id
             JOIN entry e ON e.id = b.entry_id
             """,
             new { ids }),
@@ -180,12 +196,14 @@ internal sealed class TraceReader(Snapshot snapshot, LocalDate asOf)
             new { ids }),
         TraceKind.Exposure => snapshot.Connection.Query<LabelRow>(
             """
-            SELECT e.id AS Id, 'entry ' || e.id AS Name, e.summary AS Text, e.date AS Date FROM json_each(@ids) j CROSS JOIN entry e ON e.id = j.value
+            SELECT e.id AS Id, 'entry ' || e.id AS Name, e.summary AS Text, e.date AS Date FROM json_each(@ids) j
+                CROSS JOIN entry e ON e.id = j.value
             """,
             new { ids }),
         _ => snapshot.Connection.Query<LabelRow>(
             """
-            SELECT p.id AS Id, p.code AS Name, iif(p.kind = 'holder side', 'holder side', 'box of exposed sheets') AS Text, NULL AS Date
+            SELECT p.id AS Id, p.code AS Name, iif(p.kind = 'holder side', 'holder side',
+                'box of exposed sheets') AS Text, NULL AS Date
             FROM json_each(@ids) j CROSS JOIN place p ON p.id = j.value
             """,
             new { ids }),

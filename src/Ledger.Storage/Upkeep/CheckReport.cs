@@ -6,10 +6,14 @@ namespace Ledger.Storage;
 /// <param name="Problems">What is wrong, a sentence each.</param>
 public sealed record CheckReport(long Entries, long Movements, IReadOnlyList<string> Problems)
 {
-    /// <summary>Those problems that <see cref="LedgerFile.Mend"/> mends: what is wrong there follows from what was recorded.</summary>
+    /// <summary>
+    /// Those problems that <see cref="LedgerFile.Mend"/> mends: what is wrong there follows from what was recorded.
+    /// </summary>
     public IReadOnlyList<string> Mendable { get; init; } = [];
 
-    /// <summary>What is told in other words than this version tells it, a sentence each; mending writes it in these.</summary>
+    /// <summary>
+    /// What is told in other words than this version tells it, a sentence each; mending writes it in these.
+    /// </summary>
     public IReadOnlyList<string> Words { get; init; } = [];
 
     /// <summary>What is not wrong, but may be other than it looks, a sentence each.</summary>

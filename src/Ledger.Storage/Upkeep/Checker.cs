@@ -5,21 +5,23 @@ using Ledger.Storage.Reading;
 namespace Ledger.Storage.Upkeep;
 
 /// <summary>
-/// Proves the file: the database itself, its tables and guards, references, what is derived, days, and that every millionth of cost is
-/// accounted for. Where what is derived is wrong, what reads it is checked only after it was derived again.
+/// Proves the file: the database itself, its tables and guards, references, what is derived, days, and that every
+/// millionth of cost is accounted for. Where what is derived is wrong, what reads it is checked only after it was
+/// derived again.
 /// </summary>
 internal sealed class Checker(Snapshot snapshot)
 {
     private const int MostProblems = 50;
-    private static readonly Problem Stumbled = new("something in the file cannot be read, so that not all of it could be checked");
+    private static readonly Problem Stumbled = new(
+        "something in the file cannot be read, so that not all of it could be checked");
     private static readonly LocalDate FirstOfAll = new(1900, 1, 1);
 
     public CheckReport Run(LocalDate today, IProgress<double>? progress, CancellationToken cancel)
     {
         Func<IEnumerable<Problem>>[] derived =
         [
-            Database, () => SchemaCheck.Problems(snapshot.Connection), () => ReadMeCheck.Problems(snapshot.Connection), Balances, BathTotals,
-            StockMonths, UseDays,
+            Database, () => SchemaCheck.Problems(snapshot.Connection), () => ReadMeCheck.Problems(snapshot.Connection),
+            Balances, BathTotals, StockMonths, UseDays,
         ];
         Func<IEnumerable<Problem>>[] said =
         [
@@ -28,10 +30,11 @@ internal sealed class Checker(Snapshot snapshot)
         ];
         Func<IEnumerable<string>>[] recorded =
         [
-            References, NeverBelowNothing, NothingBeforeItCame, LotCosts, LotPrices, Containers, SessionSheets, SheetMovements,
-            ProcessVersions,
+            References, NeverBelowNothing, NothingBeforeItCame, LotCosts, LotPrices, Containers,
+            SessionSheets, SheetMovements, ProcessVersions,
         ];
-        Func<IEnumerable<string>>[] following = [() => Holdings(today), FilmPlaces, OneSheetASide, KnownSheets, () => Costs(today)];
+        Func<IEnumerable<string>>[] following = [() => Holdings(today), FilmPlaces, OneSheetASide,
+            KnownSheets, () => Costs(today)];
         var problems = new List<Problem>();
         var (done, all) = (0, derived.Length + recorded.Length + following.Length + said.Length);
         Check(derived);
@@ -66,7 +69,8 @@ internal sealed class Checker(Snapshot snapshot)
             {
                 problems.Add(new(unreadable.Message));
             }
-            catch (Exception trouble) when (Trouble.IsOfAValue(trouble) || trouble is SqliteException sqlite && Trouble.IsDamage(sqlite))
+            catch (Exception trouble) when (Trouble.IsOfAValue(trouble)
+                || trouble is SqliteException sqlite && Trouble.IsDamage(sqlite))
             {
                 if (!problems.Contains(Stumbled))
                     problems.Add(Stumbled);
@@ -84,30 +88,39 @@ internal sealed class Checker(Snapshot snapshot)
         }
     }
 
-    /// <summary>Earlier versions kept a price that nobody had said as 0.00; that it was a gift is as possible.</summary>
+    /// <summary>
+    /// Earlier versions kept a price that nobody had said as 0.00; that it was a gift is as possible.
+    /// </summary>
     private IEnumerable<string> PossiblyUnpriced() => snapshot.Connection.Query<string>(
         """
-        SELECT format('entry %d of %s: %s came for 0.00; if that was no gift, what it cost is unknown: undo the entry and record the delivery again, '
+        SELECT format('entry %d of %s: %s came for 0.00; if that was no gift, what it cost is unknown: '
+            || 'undo the entry and record the delivery again, '
             || 'with its price or without one', e.id, e.date, i.code)
-        FROM lot l JOIN standing_entry e ON e.id = l.entry_id JOIN item i ON i.id = l.item_id LEFT JOIN lot_origin o ON o.lot_id = l.id
-        WHERE l.price = 0 AND l.is_priced = 1 AND o.mixed_from IS NULL AND NOT EXISTS (SELECT 1 FROM said s WHERE s.key = e.key)
+        FROM lot l JOIN standing_entry e ON e.id = l.entry_id JOIN item i ON i.id = l.item_id
+            LEFT JOIN lot_origin o ON o.lot_id = l.id
+        WHERE l.price = 0 AND l.is_priced = 1 AND o.mixed_from IS NULL AND NOT EXISTS (SELECT 1 FROM said s
+            WHERE s.key = e.key)
         ORDER BY e.date, e.ord, l.id
         """);
 
     private long Count(string sql) => snapshot.Connection.Number(sql);
 
     private IEnumerable<Problem> Database() =>
-        snapshot.Connection.Query<string>("SELECT integrity_check FROM pragma_integrity_check WHERE integrity_check <> 'ok'")
+        snapshot.Connection.Query<string>(
+            "SELECT integrity_check FROM pragma_integrity_check WHERE integrity_check <> 'ok'")
             .Select(found => new Problem($"the database is damaged: {found}"));
 
     private IEnumerable<string> References() =>
         snapshot.Connection.Query<ReferenceRow>(
-            """SELECT "table" AS Child, parent AS Parent, count(*) AS Rows FROM pragma_foreign_key_check GROUP BY 1, 2""")
+            """
+            SELECT "table" AS Child, parent AS Parent, count(*) AS Rows FROM pragma_foreign_key_check GROUP BY 1, 2
+            """)
             .Select(row => $"{row.Rows} rows of {row.Child} refer to a {row.Parent} that is not there");
 
     private IEnumerable<Problem> Balances() => snapshot.Connection.Query<BalanceProblem>(
         $"""
-        SELECT p.id AS Id, p.kind AS Kind, p.code AS Place, i.code AS Item, i.unit AS Unit, sum(t.q) AS Held, sum(t.mq) AS Given,
+        SELECT p.id AS Id, p.kind AS Kind, p.code AS Place, i.code AS Item, i.unit AS Unit, sum(t.q) AS Held,
+            sum(t.mq) AS Given,
             sum(t.v) AS HeldValue, sum(t.mv) AS GivenValue
         FROM (
             SELECT place_id, lot_id, quantity AS q, value AS v, 0 AS mq, 0 AS mv FROM balance
@@ -119,7 +132,8 @@ internal sealed class Checker(Snapshot snapshot)
 
     private IEnumerable<Problem> BathTotals() => snapshot.Connection.Query<BathProblem>(
         $"""
-        SELECT p.code AS Bath, coalesce(t.area, 0) AS Area, coalesce(t.weighted, 0) AS Weighted, coalesce(d.area, 0) AS GivenArea,
+        SELECT p.code AS Bath, coalesce(t.area, 0) AS Area, coalesce(t.weighted, 0) AS Weighted,
+            coalesce(d.area, 0) AS GivenArea,
             coalesce(d.weighted, 0) AS GivenWeighted
         FROM bath b JOIN place p ON p.id = b.place_id LEFT JOIN bath_total t ON t.place_id = b.place_id
         LEFT JOIN ({Totals.BathTotals}) d ON d.place_id = b.place_id
@@ -136,7 +150,8 @@ internal sealed class Checker(Snapshot snapshot)
         GROUP BY t.month HAVING sum(t.kept) <> sum(t.moved) ORDER BY t.month
         """)
         .Select(row => new Problem(
-            $"the stock's value is kept as changed by {new Money(row.Held)} in {row.Month}, its movements give {new Money(row.Given)}",
+            $"the stock's value is kept as changed by {new Money(row.Held)} in {row.Month}, its movements give "
+                + $"{new Money(row.Given)}",
             IsMendable: true));
 
     private IEnumerable<Problem> UseDays() => snapshot.Connection.Query<UseProblem>(
@@ -150,7 +165,9 @@ internal sealed class Checker(Snapshot snapshot)
         """)
         .Select(row => new Problem(row.Sentence, IsMendable: true));
 
-    /// <summary>Balances are kept for now; this looks at every day, in case an entry was dated before what it used had come.</summary>
+    /// <summary>
+    /// Balances are kept for now; this looks at every day, in case an entry was dated before what it used had come.
+    /// </summary>
     private IEnumerable<string> NeverBelowNothing() => snapshot.Connection.Query<DayProblem>(
         """
         SELECT p.code AS Place, min(Date) AS Date
@@ -169,36 +186,46 @@ internal sealed class Checker(Snapshot snapshot)
     private IEnumerable<string> NothingBeforeItCame() => snapshot.Connection.Query<DayProblem>(
         """
         SELECT p.code AS Place, min(e.date) AS Date
-        FROM movement m JOIN entry e ON e.id = m.entry_id JOIN lot l ON l.id = m.lot_id JOIN entry came ON came.id = l.entry_id
+        FROM movement m JOIN entry e ON e.id = m.entry_id JOIN lot l ON l.id = m.lot_id
+            JOIN entry came ON came.id = l.entry_id
         JOIN place p ON p.id = m.from_place WHERE e.date < came.date GROUP BY p.id
         """)
         .Select(row => $"something left {row.Place} on {row.Date}, before it was delivered");
 
     private IEnumerable<string> LotCosts() => snapshot.Connection.Query<LotProblem>(
         """
-        SELECT l.entry_id AS Entry, l.id AS Lot, i.code AS Item, l.quantity - sum(m.quantity) AS Quantity, l.cost - sum(m.value) AS Value
+        SELECT l.entry_id AS Entry, l.id AS Lot, i.code AS Item, l.quantity - sum(m.quantity) AS Quantity,
+            l.cost - sum(m.value) AS Value
         FROM lot l JOIN item i ON i.id = l.item_id LEFT JOIN lot_origin o ON o.lot_id = l.id
         LEFT JOIN movement m ON m.lot_id = l.id AND m.from_place = iif(o.mixed_from IS NULL, 1, 7)
         GROUP BY l.id HAVING l.quantity IS NOT sum(m.quantity) OR l.cost IS NOT sum(m.value)
         """)
         .Select(row => $"lot {row.Lot} of {row.Item} does not bring in what it cost");
 
-    /// <summary>What the lots of a delivery cost are their prices, less discount, with shipping and duty, in the ledger's currency.</summary>
+    /// <summary>
+    /// What the lots of a delivery cost are their prices, less discount, with shipping and duty, in the ledger's
+    /// currency.
+    /// </summary>
     private IEnumerable<string> LotPrices() => snapshot.Connection.Query<PriceRow>(
         """
-        SELECT l.entry_id AS Entry, l.id AS Lot, i.code AS Item, l.packs AS Packs, l.price AS Price, l.discount AS Discount,
+        SELECT l.entry_id AS Entry, l.id AS Lot, i.code AS Item, l.packs AS Packs, l.price AS Price,
+            l.discount AS Discount,
             l.shipping AS Shipping, l.duty AS Duty, l.rate AS Rate, l.cost AS Cost
-        FROM lot l JOIN item i ON i.id = l.item_id LEFT JOIN lot_origin o ON o.lot_id = l.id WHERE o.mixed_from IS NULL ORDER BY l.id
+        FROM lot l JOIN item i ON i.id = l.item_id LEFT JOIN lot_origin o ON o.lot_id = l.id WHERE o.mixed_from IS NULL
+            ORDER BY l.id
         """)
         .GroupBy(row => row.Entry).SelectMany(delivery => Differing([.. delivery]));
 
     private static IEnumerable<string> Differing(IReadOnlyList<PriceRow> delivery)
     {
         var landed = delivery.Select(row => row.Landed).ToList();
-        var costs = landed.Exists(line => line is null or { Paid.Millionths: < 0 }) ? null : SharedCost.OnShelf([.. landed.OfType<LandedCost>()]);
+        var costs = landed.Exists(line => line is null or { Paid.Millionths: < 0 })
+            ? null
+            : SharedCost.OnShelf([.. landed.OfType<LandedCost>()]);
         for (var i = 0; i < delivery.Count; i++)
             if (costs?[i] != new Money(delivery[i].Cost))
-                yield return $"lot {delivery[i].Lot} of {delivery[i].Item} cost {new Money(delivery[i].Cost)}, its price, discount, shipping and "
+                yield return $"lot {delivery[i].Lot} of {delivery[i].Item} cost {new Money(delivery[i].Cost)}, its "
+                    + "price, discount, shipping and "
                     + $"duty give {costs?[i].ToString() ?? "no cost"}";
     }
 
@@ -206,19 +233,24 @@ internal sealed class Checker(Snapshot snapshot)
     private IEnumerable<string> Containers() => snapshot.Connection.Query<string>(
         """
         SELECT format('container %s is kept as %s, its lot is of %s', p.code, ci.code, li.code)
-        FROM container c JOIN place p ON p.id = c.place_id JOIN lot l ON l.id = c.lot_id JOIN item ci ON ci.id = c.item_id
+        FROM container c JOIN place p ON p.id = c.place_id JOIN lot l ON l.id = c.lot_id
+            JOIN item ci ON ci.id = c.item_id
         JOIN item li ON li.id = l.item_id WHERE c.item_id <> l.item_id
         """);
 
-    /// <summary>What sheets were moved is what the movements of the same entry moved: as many, and from and to the same places.</summary>
+    /// <summary>
+    /// What sheets were moved is what the movements of the same entry moved: as many, and from and to the same places.
+    /// </summary>
     private IEnumerable<string> SheetMovements() => snapshot.Connection.Query<string>(
         """
-        SELECT format('entry %d moves %d sheets from %s to %s, %d are known to have moved', t.entry_id, sum(t.moved), f.code, g.code, sum(t.known))
+        SELECT format('entry %d moves %d sheets from %s to %s, %d are known to have moved', t.entry_id, sum(t.moved),
+            f.code, g.code, sum(t.known))
         FROM (
             SELECT entry_id, from_place, to_place, 0 AS moved, 1 AS known FROM sheet_move
             UNION ALL
             SELECT m.entry_id, m.from_place, m.to_place, m.quantity, 0 FROM movement m
-            WHERE EXISTS (SELECT 1 FROM sheet_move s WHERE s.entry_id = m.entry_id AND s.from_place = m.from_place AND s.to_place = m.to_place)) t
+            WHERE EXISTS (SELECT 1 FROM sheet_move s WHERE s.entry_id = m.entry_id AND s.from_place = m.from_place
+                AND s.to_place = m.to_place)) t
         JOIN place f ON f.id = t.from_place JOIN place g ON g.id = t.to_place
         GROUP BY t.entry_id, t.from_place, t.to_place HAVING sum(t.moved) <> sum(t.known)
         """);
@@ -229,20 +261,24 @@ internal sealed class Checker(Snapshot snapshot)
         SELECT DISTINCT format('the steps of process %s are not those of its version %d', p.name, p.version)
         FROM process p JOIN (
             SELECT * FROM (
-                SELECT s.process_id, p.version, s.number, s.role, s.item_id, s.dilution, s.working_volume, s.amount, s.use, s.per, s.minutes,
+                SELECT s.process_id, p.version, s.number, s.role, s.item_id, s.dilution, s.working_volume, s.amount,
+                    s.use, s.per, s.minutes,
                     s.note, s.volumes_by_format, s.celsius
                 FROM process_step s JOIN process p ON p.id = s.process_id
                 EXCEPT
-                SELECT v.process_id, v.version, v.number, v.role, v.item_id, v.dilution, v.working_volume, v.amount, v.use, v.per, v.minutes,
+                SELECT v.process_id, v.version, v.number, v.role, v.item_id, v.dilution, v.working_volume, v.amount,
+                    v.use, v.per, v.minutes,
                     v.note, v.volumes_by_format, v.celsius
                 FROM process_version_step v)
             UNION ALL
             SELECT * FROM (
-                SELECT v.process_id, v.version, v.number, v.role, v.item_id, v.dilution, v.working_volume, v.amount, v.use, v.per, v.minutes,
+                SELECT v.process_id, v.version, v.number, v.role, v.item_id, v.dilution, v.working_volume, v.amount,
+                    v.use, v.per, v.minutes,
                     v.note, v.volumes_by_format, v.celsius
                 FROM process_version_step v JOIN process p ON p.id = v.process_id AND p.version = v.version
                 EXCEPT
-                SELECT s.process_id, p.version, s.number, s.role, s.item_id, s.dilution, s.working_volume, s.amount, s.use, s.per, s.minutes,
+                SELECT s.process_id, p.version, s.number, s.role, s.item_id, s.dilution, s.working_volume, s.amount,
+                    s.use, s.per, s.minutes,
                     s.note, s.volumes_by_format, s.celsius
                 FROM process_step s JOIN process p ON p.id = s.process_id)) d ON d.process_id = p.id
         """);
@@ -252,13 +288,17 @@ internal sealed class Checker(Snapshot snapshot)
         SELECT s.code AS Session
         FROM session s
         WHERE (SELECT coalesce(sum(sheets), 0) FROM session_sheets t WHERE t.entry_id = s.entry_id)
-            <> (SELECT coalesce(sum(quantity), 0) FROM movement m WHERE m.entry_id = s.entry_id AND m.to_place IN ({InSql.FiledNegatives}, {InSql.Rejects}))
+            <> (SELECT coalesce(sum(quantity), 0) FROM movement m WHERE m.entry_id = s.entry_id
+                AND m.to_place IN ({InSql.FiledNegatives}, {InSql.Rejects}))
         OR (SELECT coalesce(sum(cost), 0) FROM session_sheets t WHERE t.entry_id = s.entry_id)
-            <> (SELECT coalesce(sum(value), 0) FROM movement m WHERE m.entry_id = s.entry_id AND m.to_place IN ({InSql.FiledNegatives}, {InSql.Rejects}))
+            <> (SELECT coalesce(sum(value), 0) FROM movement m WHERE m.entry_id = s.entry_id
+                AND m.to_place IN ({InSql.FiledNegatives}, {InSql.Rejects}))
         """)
         .Select(row => $"session {row.Session} does not list the sheets that it moved");
 
-    /// <summary>The places of each film, the lost and discarded sheets among them, add up to what was received.</summary>
+    /// <summary>
+    /// The places of each film, the lost and discarded sheets among them, add up to what was received.
+    /// </summary>
     private IEnumerable<string> FilmPlaces() => snapshot.Connection.Query<FilmProblem>(
         $"""
         SELECT i.code AS Item, sum(iif(b.place_id = {InSql.Supplier}, -b.quantity, 0)) AS Received,
@@ -278,7 +318,8 @@ internal sealed class Checker(Snapshot snapshot)
     /// <summary>What holders and boxes of exposed film hold is as many sheets as are known to be there.</summary>
     private IEnumerable<string> KnownSheets() => snapshot.Connection.Query<SheetProblem>(
         """
-        SELECT p.code AS Place, coalesce((SELECT sum(b.quantity) FROM balance b WHERE b.place_id = p.id), 0) AS Held, coalesce((
+        SELECT p.code AS Place, coalesce((SELECT sum(b.quantity) FROM balance b
+            WHERE b.place_id = p.id), 0) AS Held, coalesce((
             SELECT sum(way.change) FROM (
                 SELECT m.entry_id, 1 AS change FROM sheet_move m WHERE m.to_place = p.id AND m.to_place >= 100
                 UNION ALL SELECT m.entry_id, -1 FROM sheet_move m WHERE m.from_place = p.id AND m.from_place >= 100) way
@@ -287,7 +328,10 @@ internal sealed class Checker(Snapshot snapshot)
         """)
         .Select(row => $"{row.Place} holds {row.Held} sheets, and {row.Known} are known to be there");
 
-    /// <summary>What every command begins with: that each value of the shelf, the baths, the holders and the settings can be read.</summary>
+    /// <summary>
+    /// What every command begins with: that each value of the shelf, the baths, the holders and the settings can be
+    /// read.
+    /// </summary>
     private IEnumerable<string> Holdings(LocalDate today)
     {
         var holdings = new HoldingsReader(snapshot).Read(today);
@@ -296,12 +340,14 @@ internal sealed class Checker(Snapshot snapshot)
     }
 
     /// <summary>
-    /// Every year for itself and all of them together, by every cost formula: opening + bought = used + waste + on hand, and no year opens
-    /// with anything else than the one before it left.
+    /// Every year for itself and all of them together, by every cost formula: opening + bought = used + waste + on
+    /// hand, and no year opens with anything else than the one before it left.
     /// </summary>
     private IEnumerable<string> Costs(LocalDate today)
     {
-        var first = snapshot.Connection.QueryFirstOrDefault<string?>("SELECT min(date) FROM entry") is { } text ? Days.Read(text) : today;
+        var first = snapshot.Connection.QueryFirstOrDefault<string?>("SELECT min(date) FROM entry") is { } text
+            ? Days.Read(text)
+            : today;
         var reader = new CostReader(snapshot);
         var left = Money.Zero;
         for (var year = first.Year; year <= today.Year; year++)
@@ -318,7 +364,9 @@ internal sealed class Checker(Snapshot snapshot)
         var moves = new PriceReader(snapshot).StockMoves(today);
         foreach (var formula in Enum.GetValues<CostFormula>())
         {
-            var costs = new CostReading(formula == CostFormula.SpecificLot ? all : Recosting.Of(all, new(moves, formula, FirstOfAll)));
+            var costs = new CostReading(formula == CostFormula.SpecificLot
+                ? all
+                : Recosting.Of(all, new(moves, formula, FirstOfAll)));
             if (!costs.Reconciles)
                 yield return Unequal($"all years by {formula.Name()}", costs);
         }
@@ -331,12 +379,15 @@ internal sealed class Checker(Snapshot snapshot)
     internal sealed record ReferenceRow(string Child, string Parent, long Rows);
 
     internal sealed record BalanceProblem(
-        long Id, string Kind, string Place, string Item, string Unit, long Held, long Given, long HeldValue, long GivenValue)
+        long Id, string Kind, string Place, string Item, string Unit, long Held, long Given,
+        long HeldValue, long GivenValue)
     {
         /// <summary>The single places (below 100) hold nothing: they have a total of what came and went.</summary>
-        public string Sentence => (Id < Core.Stock.Places.FirstFree ? $"the total of \"{Place}\" for {Item}" : Holder) + (Held == Given
-            ? $" is worth {new Money(HeldValue)}, its movements give {new Money(GivenValue)}"
-            : $" {(Id < Core.Stock.Places.FirstFree ? "is" : "holds")} {Amount(Held)}, its movements give {Amount(Given)}");
+        public string Sentence => (Id < Core.Stock.Places.FirstFree ? $"the total of \"{Place}\" for {Item}" : Holder)
+            + (Held == Given
+                ? $" is worth {new Money(HeldValue)}, its movements give {new Money(GivenValue)}"
+                : $" {(Id < Core.Stock.Places.FirstFree ? "is" : "holds")} {Amount(Held)}, its movements give "
+                    + $"{Amount(Given)}");
 
         private string Holder => Kind == "container" ? $"container {Place}" : $"{Kind} {Place}, of {Item},";
 
@@ -354,7 +405,8 @@ internal sealed class Checker(Snapshot snapshot)
 
     internal sealed record UseProblem(string Item, string Unit, string Date, long Held, long Given)
     {
-        public string Sentence => $"the use of {Item} on {Date} is kept as {Amount(Held)}, its movements give {Amount(Given)}";
+        public string Sentence =>
+            $"the use of {Item} on {Date} is kept as {Amount(Held)}, its movements give {Amount(Given)}";
 
         private Quantity Amount(long units) => new(units, Units.Named(Unit)!.Value);
     }
@@ -362,7 +414,8 @@ internal sealed class Checker(Snapshot snapshot)
     internal sealed record MonthProblem(string Month, long Held, long Given);
 
     internal sealed record PriceRow(
-        long Entry, long Lot, string Item, string Packs, long Price, long Discount, long Shipping, long Duty, string? Rate, long Cost)
+        long Entry, long Lot, string Item, string Packs, long Price, long Discount, long Shipping,
+        long Duty, string? Rate, long Cost)
     {
         /// <summary>What was paid for it; null when packs or rate are no numbers.</summary>
         public LandedCost? Landed =>

@@ -15,6 +15,7 @@ internal sealed class Drafts(SqliteConnection connection)
             connection.Execute("DELETE FROM draft WHERE form = @form", new { form });
         else
             connection.Execute(
-                "INSERT INTO draft (form, text) VALUES (@form, @text) ON CONFLICT (form) DO UPDATE SET text = excluded.text", new { form, text });
+                "INSERT INTO draft (form, text) VALUES (@form, @text) ON CONFLICT (form) DO UPDATE SET text = "
+                    + "excluded.text", new { form, text });
     }
 }

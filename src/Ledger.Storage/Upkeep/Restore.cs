@@ -5,9 +5,9 @@ using SQLitePCL;
 namespace Ledger.Storage.Upkeep;
 
 /// <summary>
-/// Writes what a backup holds into the ledger. The backup is read into memory and proved there before anything is touched, and what was proved
-/// is what is written. The ledger is never moved away: SQLite writes into it in one transaction, so that whoever reads it sees the old state
-/// or the new one, and whoever has it open stays with it.
+/// Writes what a backup holds into the ledger. The backup is read into memory and proved there before anything is
+/// touched, and what was proved is what is written. The ledger is never moved away: SQLite writes into it in one
+/// transaction, so that whoever reads it sees the old state or the new one, and whoever has it open stays with it.
 /// </summary>
 internal static class Restore
 {
@@ -19,7 +19,8 @@ internal static class Restore
     /// <param name="today">The day on which the backup is checked.</param>
     /// <param name="now">For the name of the copy of what stood there.</param>
     /// <returns>Where the copy of what stood there is; empty when nothing did.</returns>
-    /// <exception cref="LedgerFileException">The backup is not in order, or the ledger cannot be written to; it is as it was.</exception>
+    /// <exception cref="LedgerFileException">The backup is not in order, or the ledger cannot be written to; it is as
+    /// it was.</exception>
     public static string Run(string backup, string ledger, LocalDate today, Instant now)
     {
         if (!File.Exists(backup))
@@ -57,7 +58,8 @@ internal static class Restore
         catch (SqliteException trouble) when (Trouble.IsDamage(trouble))
         {
             memory?.Dispose();
-            throw new LedgerFileException($"{backup} is damaged or no ledger, so nothing was changed; try another backup", trouble);
+            throw new LedgerFileException(
+                $"{backup} is damaged or no ledger, so nothing was changed; try another backup", trouble);
         }
         catch
         {
@@ -73,7 +75,8 @@ internal static class Restore
     {
         using var live = FileOpener.Connect(ledger);
         if (FileOpener.IsReadOnly(ledger) || raw.sqlite3_db_readonly(live.Handle!, "main") != 0)
-            throw new LedgerFileException($"{ledger} may only be read, so nothing was changed; allow writing to it and try again");
+            throw new LedgerFileException(
+                $"{ledger} may only be read, so nothing was changed; allow writing to it and try again");
         var holdsSomething = FileOpener.RequireOwner(live, ledger);
         FileOpener.LogAhead(live);
         KeptCopy? old = null;
@@ -82,7 +85,8 @@ internal static class Restore
             if (writing.IsInvalid)
                 SqliteException.ThrowExceptionForRC(raw.sqlite3_errcode(live.Handle!), live.Handle!);
 
-            // With its first page it is the only writer, so that nothing can come between the copy and what takes its place.
+            // With its first page it is the only writer, so that nothing can come between the copy and what takes its
+            // place.
             Step(writing, 1, live);
             if (holdsSomething)
             {
@@ -119,8 +123,8 @@ internal static class Restore
     }
 
     /// <summary>
-    /// What stands there is no database any more, so that SQLite cannot write into it. It is copied byte for byte with what stands beside it,
-    /// and a whole file takes its place in one step.
+    /// What stands there is no database any more, so that SQLite cannot write into it. It is copied byte for byte with
+    /// what stands beside it, and a whole file takes its place in one step.
     /// </summary>
     private static string ReplaceDamaged(string ledger, SqliteConnection proved, Instant now)
     {
@@ -146,7 +150,8 @@ internal static class Restore
     private static void CopyBytes(string from, string to, string like)
     {
         using var file = new NewFile(to, like);
-        using (var source = new FileStream(from, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete))
+        using (var source = new FileStream(from, FileMode.Open, FileAccess.Read,
+            FileShare.ReadWrite | FileShare.Delete))
         using (var target = file.Open())
             source.CopyTo(target);
         file.Finish(isReplacing: false);

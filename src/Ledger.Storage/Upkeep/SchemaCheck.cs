@@ -2,7 +2,9 @@ using Ledger.Storage.Files;
 
 namespace Ledger.Storage.Upkeep;
 
-/// <summary>Compares the tables, indexes, triggers and views of a file with those of an empty ledger of this version.</summary>
+/// <summary>
+/// Compares the tables, indexes, triggers and views of a file with those of an empty ledger of this version.
+/// </summary>
 internal static class SchemaCheck
 {
     /// <summary>What is missing, foreign, or not as it should be.</summary>
@@ -14,7 +16,8 @@ internal static class SchemaCheck
                 yield return new($"{Name(part)} is missing", part.IsMadeAgain);
             else if (!part.Means(found))
                 yield return new(
-                    $"{Name(part)} was changed: it is not as this version makes it", part.IsMadeAgain && found.IsMadeAgain);
+                    $"{Name(part)} was changed: it is not as this version makes it",
+                    part.IsMadeAgain && found.IsMadeAgain);
         foreach (var part in there.Values.Where(part => !expected.ContainsKey(part.Name)))
             yield return new(
                 $"{Name(part)} is not of a ledger: another program put it there"
@@ -39,7 +42,9 @@ internal static class SchemaCheck
 
     private static string Name(SchemaPart part) => part.Name.StartsWith(Guards.Prefix, StringComparison.Ordinal)
         ? $"the guard {part.Name}, which keeps other programs from changing what the table {part.Table} holds,"
-        : part.Type is "table" or "view" ? $"the {part.Type} {part.Name}" : $"the {part.Type} {part.Name} of the table {part.Table}";
+        : part.Type is "table" or "view"
+            ? $"the {part.Type} {part.Name}"
+            : $"the {part.Type} {part.Name} of the table {part.Table}";
 
     private static string Quoted(string name) => $"\"{name.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
 }

@@ -7,18 +7,20 @@ namespace Ledger.Storage.Upkeep;
 internal sealed class Tables(Snapshot snapshot)
 {
     /// <summary>
-    /// The ledger's own tables, in the order of their names. Another program may have put others into the file; they are no part of it, and
-    /// neither is what was typed and not saved.
+    /// The ledger's own tables, in the order of their names. Another program may have put others into the file; they
+    /// are no part of it, and neither is what was typed and not saved.
     /// </summary>
     public IReadOnlyList<string> Names =>
     [
         .. Schema.Of(snapshot.Connection).Values
-            .Where(part => part.Type == "table" && part.Name != Drafts.Table && Schema.Expected.ContainsKey(part.Name)).Select(part => part.Name),
+            .Where(part => part.Type == "table" && part.Name != Drafts.Table && Schema.Expected.ContainsKey(part.Name))
+            .Select(part => part.Name),
     ];
 
     /// <summary>The views that are there to be read by people: names instead of numbers, usual units.</summary>
     public static IReadOnlyList<string> Readable { get; } =
-        [.. Schema.Expected.Values.Where(part => part.Type == "view" && part.Name != "standing_entry").Select(part => part.Name)];
+        [.. Schema.Expected.Values.Where(part => part.Type == "view" && part.Name != "standing_entry")
+            .Select(part => part.Name)];
 
     public IReadOnlyList<string> Columns(string table)
     {
@@ -33,7 +35,9 @@ internal sealed class Tables(Snapshot snapshot)
             yield return [.. Enumerable.Range(0, reader.FieldCount).Select(i => Text(reader.GetValue(i)))];
     }
 
-    /// <summary>Tables hold whole numbers; the views' fractions have the six digits of money at most, and no exponent.</summary>
+    /// <summary>
+    /// Tables hold whole numbers; the views' fractions have the six digits of money at most, and no exponent.
+    /// </summary>
     private static string? Text(object value) => value switch
     {
         DBNull => null,

@@ -5,8 +5,8 @@ using Ledger.Storage.Reading;
 namespace Ledger.Storage.Upkeep;
 
 /// <summary>
-/// The lines in which the journal shows undos and amendments, as this version tells them: those of all other entries are written when they are
-/// derived.
+/// The lines in which the journal shows undos and amendments, as this version tells them: those of all other entries
+/// are written when they are derived.
 /// </summary>
 internal static class Words
 {
@@ -16,7 +16,9 @@ internal static class Words
         var (past, log) = (new JournalReader(inside), new SaidLog(connection));
         foreach (var said in log.All().Where(said => said.About is not null && log.Find(said.About) is not null))
             if (past.Find(said.Key) is { } entry && past.Find(said.About!) is { } target
-                && PostingRules.SummaryOf(Deriving.Standing.ActOf(said), target.Number, target.Kind) is var summary && summary != entry.Summary)
-                connection.Execute("UPDATE entry SET summary = @summary WHERE id = @Number", new { summary, entry.Number });
+                && PostingRules.SummaryOf(Deriving.Standing.ActOf(said), target.Number, target.Kind) is var summary
+                && summary != entry.Summary)
+                connection.Execute("UPDATE entry SET summary = @summary WHERE id = @Number",
+                    new { summary, entry.Number });
     }
 }

@@ -19,8 +19,10 @@ internal sealed class BathFactWriter(SqliteConnection connection, long entry)
     }
 
     public void Write(JugFilled filled) => connection.Execute(
-        "INSERT INTO jug_fill (entry_id, place_id, volume, what, material) VALUES (@entry, @Jug, @Volume, @What, @Material)",
-        new { entry, Jug = filled.Jug.Value, Volume = filled.Volume.Microlitres, filled.What, Material = filled.Material?.Name() });
+        "INSERT INTO jug_fill (entry_id, place_id, volume, what, material) VALUES (@entry, @Jug, @Volume, @What, "
+            + "@Material)",
+        new { entry, Jug = filled.Jug.Value, Volume = filled.Volume.Microlitres, filled.What,
+            Material = filled.Material?.Name() });
 
     public void Write(JugHandedOver over) => connection.Execute(
         """INSERT INTO jug_handover (entry_id, place_id, "to") VALUES (@entry, @Jug, @To)""",
@@ -42,7 +44,8 @@ internal sealed class BathFactWriter(SqliteConnection connection, long entry)
         new { entry, Place = seen.Place.Value, seen.Sign, EndsUse = seen.EndsUse ? 1 : 0 });
 
     private void Write(SilverMeasured silver) => connection.Execute(
-        "INSERT INTO silver_test (entry_id, place_id, milligrams_per_litre) VALUES (@entry, @Place, @MilligramsPerLitre)",
+        "INSERT INTO silver_test (entry_id, place_id, milligrams_per_litre) VALUES (@entry, @Place, "
+            + "@MilligramsPerLitre)",
         new { entry, Place = silver.Place.Value, silver.MilligramsPerLitre });
 
     private void Write(ResidualTested residual) => connection.Execute(
@@ -58,7 +61,8 @@ internal sealed class BathFactWriter(SqliteConnection connection, long entry)
 
     private void Write(ControlStripDeveloped developed) => connection.Execute(
         "INSERT INTO control_strip (entry_id, place_id, result, is_within) VALUES (@entry, @Place, @Result, @IsWithin)",
-        new { entry, Place = developed.Place.Value, developed.Strip.Result, IsWithin = developed.Strip.IsWithinLimits ? 1 : 0 });
+        new { entry, Place = developed.Place.Value, developed.Strip.Result,
+            IsWithin = developed.Strip.IsWithinLimits ? 1 : 0 });
 
     private void Write(BathStands stands) => connection.Execute(
         "INSERT INTO bath_standing (entry_id, place_id, container) VALUES (@entry, @Place, @Container)",

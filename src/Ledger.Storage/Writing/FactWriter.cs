@@ -57,28 +57,34 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
 
     private void Write(Item item) => connection.Execute(
         """
-        INSERT INTO item (id, code, name, kind, role, format, unit, pack, dilution, capacity_per_litre, capacity_basis, minimum_per_80,
-            fixer_factor, sealed_days, opened_full_days, opened_part_days, working_full_days, working_part_days, tray_hours,
+        INSERT INTO item (id, code, name, kind, role, format, unit, pack, dilution, capacity_per_litre, capacity_basis,
+            minimum_per_80,
+            fixer_factor, sealed_days, opened_full_days, opened_part_days, working_full_days, working_part_days,
+                tray_hours,
             lead_time_days, service_level, minimum_on_hand, formula, cautions)
-        VALUES (@Id, @Code, @Name, @Kind, @Role, @Format, @Unit, @Pack, @Dilution, @CapacityPerLitre, @CapacityBasis, @MinimumPer80,
+        VALUES (@Id, @Code, @Name, @Kind, @Role, @Format, @Unit, @Pack, @Dilution, @CapacityPerLitre, @CapacityBasis,
+            @MinimumPer80,
             @FixerFactor, @SealedDays, @OpenedFullDays, @OpenedPartDays, @WorkingFullDays, @WorkingPartDays, @TrayHours,
             @LeadTimeDays, @ServiceLevel, @MinimumOnHand, @Formula, @Cautions)
-        ON CONFLICT (id) DO UPDATE SET name = excluded.name, role = excluded.role, pack = excluded.pack, dilution = excluded.dilution,
+        ON CONFLICT (id) DO UPDATE SET name = excluded.name, role = excluded.role, pack = excluded.pack,
+            dilution = excluded.dilution,
             capacity_per_litre = excluded.capacity_per_litre, capacity_basis = excluded.capacity_basis,
-            minimum_per_80 = excluded.minimum_per_80, fixer_factor = excluded.fixer_factor, sealed_days = excluded.sealed_days,
+            minimum_per_80 = excluded.minimum_per_80, fixer_factor = excluded.fixer_factor,
+                sealed_days = excluded.sealed_days,
             opened_full_days = excluded.opened_full_days, opened_part_days = excluded.opened_part_days,
             working_full_days = excluded.working_full_days, working_part_days = excluded.working_part_days,
-            tray_hours = excluded.tray_hours, lead_time_days = excluded.lead_time_days, service_level = excluded.service_level,
+            tray_hours = excluded.tray_hours, lead_time_days = excluded.lead_time_days,
+                service_level = excluded.service_level,
             minimum_on_hand = excluded.minimum_on_hand, formula = excluded.formula, cautions = excluded.cautions
         """,
         new
         {
-            Id = item.Id.Value, item.Code, item.Name, Kind = item.Kind.Name(), Role = item.Role.Name(), Format = item.Format?.Code,
-            Unit = item.Unit.Name(), Pack = item.Pack.Base, Dilution = item.Dilution?.Text,
+            Id = item.Id.Value, item.Code, item.Name, Kind = item.Kind.Name(), Role = item.Role.Name(),
+            Format = item.Format?.Code, Unit = item.Unit.Name(), Pack = item.Pack.Base, Dilution = item.Dilution?.Text,
             CapacityPerLitre = item.Capacity?.PerLitre.Hundredths, CapacityBasis = item.Capacity?.Basis,
             MinimumPer80 = item.MinimumPer80SquareInches?.Microlitres, FixerFactor = item.FixerFactorThousandths,
-            item.Keeping.SealedDays, item.Keeping.OpenedFullDays, item.Keeping.OpenedPartDays, item.Keeping.WorkingFullDays,
-            item.Keeping.WorkingPartDays, item.Keeping.TrayHours, item.LeadTimeDays,
+            item.Keeping.SealedDays, item.Keeping.OpenedFullDays, item.Keeping.OpenedPartDays,
+            item.Keeping.WorkingFullDays, item.Keeping.WorkingPartDays, item.Keeping.TrayHours, item.LeadTimeDays,
             ServiceLevel = Scaled.PlainText(item.ServiceLevel), MinimumOnHand = item.MinimumOnHand?.Base,
             item.Formula, item.Cautions,
         });
@@ -93,7 +99,8 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
     private void Write(SettingChanged changed) => connection.Execute(
         """
         INSERT INTO setting (name, value, entry_id) VALUES (@Name, @Value, @owner) ON CONFLICT DO UPDATE
-        SET entry_id = iif(value = excluded.value AND excluded.entry_id IS NULL, entry_id, excluded.entry_id), value = excluded.value
+        SET entry_id = iif(value = excluded.value AND excluded.entry_id IS NULL, entry_id, excluded.entry_id),
+            value = excluded.value
         """,
         new { changed.Name, changed.Value, owner = changed.IsImplied ? entry : (long?)null });
 
@@ -102,9 +109,11 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
         var (lot, paid) = (received.Lot, received.Paid);
         connection.Execute(
             """
-            INSERT INTO lot (id, entry_id, item_id, quantity, cost, batch, expires_on, storage, packs, price, discount, shipping, duty, currency, rate,
+            INSERT INTO lot (id, entry_id, item_id, quantity, cost, batch, expires_on, storage, packs, price, discount,
+                shipping, duty, currency, rate,
                 is_priced)
-            VALUES (@Id, @entry, (SELECT id FROM item WHERE code = @Item), @Quantity, @Cost, @Batch, @ExpiresOn, @Storage,
+            VALUES (@Id, @entry, (SELECT id FROM item WHERE code = @Item), @Quantity, @Cost, @Batch, @ExpiresOn,
+                @Storage,
                 @Packs, @Price, @Discount, @Shipping, @Duty, @Currency, @Rate, @IsPriced)
             """,
             new
@@ -112,8 +121,9 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
                 Id = lot.Id.Value, entry, lot.Item, Quantity = lot.Quantity.Base, Cost = lot.Cost.Millionths, lot.Batch,
                 ExpiresOn = lot.ExpiresOn is { } day ? Dates.Text(day) : null, lot.Storage,
                 Packs = Scaled.PlainText(paid.Landed.Packs), Price = paid.Landed.Price.Millionths,
-                Discount = paid.Landed.Discount.Millionths, Shipping = paid.Landed.Shipping.Millionths, Duty = paid.Landed.Duty.Millionths,
-                paid.Currency, Rate = Scaled.PlainText(paid.Rate), IsPriced = lot.IsPriced ? 1 : 0,
+                Discount = paid.Landed.Discount.Millionths, Shipping = paid.Landed.Shipping.Millionths,
+                Duty = paid.Landed.Duty.Millionths, paid.Currency, Rate = Scaled.PlainText(paid.Rate),
+                IsPriced = lot.IsPriced ? 1 : 0,
             });
         new HandlingWriter(connection).WriteOrigin(lot, mixedFrom: null);
     }
@@ -124,12 +134,14 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
         var lot = mixed.Lot;
         connection.Execute(
             """
-            INSERT INTO lot (id, entry_id, item_id, quantity, cost, batch, expires_on, storage, packs, price, discount, shipping, duty,
+            INSERT INTO lot (id, entry_id, item_id, quantity, cost, batch, expires_on, storage, packs, price, discount,
+                shipping, duty,
                 is_priced)
-            VALUES (@Id, @entry, (SELECT id FROM item WHERE code = @Item), @Quantity, @Cost, @Batch, NULL, @Storage, '0', 0, 0, 0, 0, @IsPriced)
+            VALUES (@Id, @entry, (SELECT id FROM item WHERE code = @Item), @Quantity, @Cost, @Batch, NULL, @Storage,
+                '0', 0, 0, 0, 0, @IsPriced)
             """,
-            new { Id = lot.Id.Value, entry, lot.Item, Quantity = lot.Quantity.Base, Cost = lot.Cost.Millionths, lot.Batch, lot.Storage,
-                IsPriced = lot.IsPriced ? 1 : 0 });
+            new { Id = lot.Id.Value, entry, lot.Item, Quantity = lot.Quantity.Base, Cost = lot.Cost.Millionths,
+                lot.Batch, lot.Storage, IsPriced = lot.IsPriced ? 1 : 0 });
         new HandlingWriter(connection).WriteOrigin(lot, mixed.From);
     }
 
@@ -158,21 +170,25 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
         WritePlace(bath.Place, "bath", bath.Code);
         connection.Execute(
             """
-            INSERT INTO bath (place_id, entry_id, item_id, role, material, working_volume, dilution, capacity_per_litre, capacity_basis, paired_with, rotations)
+            INSERT INTO bath (place_id, entry_id, item_id, role, material, working_volume, dilution, capacity_per_litre,
+                capacity_basis, paired_with, rotations)
             VALUES (@Place, @entry, (SELECT id FROM item WHERE code = @Item), @Role, @Material, @Volume, @Dilution,
                 @CapacityPerLitre, @CapacityBasis, @PairedWith, @Rotations)
             """,
             new
             {
                 Place = bath.Place.Value, entry, bath.Item, Role = bath.Role.Name(), Material = bath.Material.Name(),
-                Volume = bath.WorkingVolume.Microlitres, Dilution = bath.Dilution.Text, CapacityPerLitre = bath.Capacity?.PerLitre.Hundredths,
-                CapacityBasis = bath.Capacity?.Basis, bath.PairedWith, bath.Rotations,
+                Volume = bath.WorkingVolume.Microlitres, Dilution = bath.Dilution.Text,
+                CapacityPerLitre = bath.Capacity?.PerLitre.Hundredths, CapacityBasis = bath.Capacity?.Basis,
+                bath.PairedWith, bath.Rotations,
             });
     }
 
     private void Write(BathWorked worked) => connection.Execute(
-        "INSERT INTO bath_work (entry_id, place_id, is_first, area, weighted) VALUES (@entry, @Place, @IsFirst, @Area, @Weighted)",
-        new { entry, Place = worked.Place.Value, IsFirst = worked.IsFirst ? 1 : 0, Area = worked.Area.Hundredths, Weighted = worked.Weighted.Hundredths });
+        "INSERT INTO bath_work (entry_id, place_id, is_first, area, weighted) VALUES (@entry, @Place, @IsFirst, @Area, "
+            + "@Weighted)",
+        new { entry, Place = worked.Place.Value, IsFirst = worked.IsFirst ? 1 : 0, Area = worked.Area.Hundredths,
+            Weighted = worked.Weighted.Hundredths });
 
     private void Write(BathEnded ended) => connection.Execute(
         "INSERT INTO bath_end (place_id, entry_id, reason) VALUES (@Place, @entry, @Reason)",
@@ -185,8 +201,8 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
         """,
         new
         {
-            entry, held.Session, Process = held.Process.Name, Bath = held.Bath?.Value, Developer = held.Developer.Microlitres,
-            held.Process.Version,
+            entry, held.Session, Process = held.Process.Name, Bath = held.Bath?.Value,
+            Developer = held.Developer.Microlitres, held.Process.Version,
         });
 
     private void Write(SheetsDeveloped developed) => connection.Execute(
@@ -196,10 +212,12 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
         """,
         new
         {
-            entry, Number = ++_sheetsNumber, developed.Line, Lot = developed.Lot.Value, developed.Sheets, Area = developed.Area.Hundredths,
-            Cost = developed.Cost.Millionths, developed.Group, Fate = developed.Fate.Name(), developed.Note,
+            entry, Number = ++_sheetsNumber, developed.Line, Lot = developed.Lot.Value, developed.Sheets,
+            Area = developed.Area.Hundredths, Cost = developed.Cost.Millionths, developed.Group,
+            Fate = developed.Fate.Name(), developed.Note,
         });
 
     private void WritePlace(PlaceId place, string kind, string code) => connection.Execute(
-        "INSERT INTO place (id, kind, code, entry_id) VALUES (@Id, @kind, @code, @entry)", new { Id = place.Value, kind, code, entry });
+        "INSERT INTO place (id, kind, code, entry_id) VALUES (@Id, @kind, @code, "
+            + "@entry)", new { Id = place.Value, kind, code, entry });
 }

@@ -31,10 +31,12 @@ internal sealed class FilmWriter(SqliteConnection connection, long entry)
         connection.Execute(
             """
             INSERT INTO holder (id, code, format, notch, bought_on) VALUES (@Id, @Code, @Format, @Notch, @BoughtOn)
-            ON CONFLICT (id) DO UPDATE SET format = excluded.format, notch = excluded.notch, bought_on = excluded.bought_on
+            ON CONFLICT (id) DO UPDATE SET format = excluded.format, notch = excluded.notch,
+                bought_on = excluded.bought_on
             """,
-            new { holder.Id, holder.Code, Format = holder.Format.Code, holder.Notch, BoughtOn = holder.BoughtOn is { } day
-                ? Dates.Text(day) : null });
+            new { holder.Id, holder.Code, Format = holder.Format.Code, holder.Notch,
+                BoughtOn = holder.BoughtOn is { } day
+                    ? Dates.Text(day) : null });
         if (!defined.IsNew)
             return;
         for (var i = 0; i < holder.Sides.Count; i++)
@@ -52,7 +54,8 @@ internal sealed class FilmWriter(SqliteConnection connection, long entry)
         new { entry, Holder = cleaned.Holder.Id, Bagged = cleaned.IsBagged ? 1 : 0 });
 
     private void Write(SideServed served) => connection.Execute(
-        "INSERT INTO side_service (entry_id, place_id, in_service, reason) VALUES (@entry, @Place, @InService, @Reason)",
+        "INSERT INTO side_service (entry_id, place_id, in_service, reason) VALUES (@entry, @Place, @InService, "
+            + "@Reason)",
         new { entry, Place = served.Side.Place.Value, InService = served.IsInService ? 1 : 0, served.Reason });
 
     private void Write(ExposedBox box)
@@ -60,7 +63,8 @@ internal sealed class FilmWriter(SqliteConnection connection, long entry)
         WritePlace(box.Place, "exposed box", box.Code);
         connection.Execute(
             """
-            INSERT INTO exposed_box (place_id, item_id, "group") VALUES (@Place, (SELECT id FROM item WHERE code = @Item), @Group)
+            INSERT INTO exposed_box (place_id, item_id, "group") VALUES (@Place, (SELECT id FROM item
+                WHERE code = @Item), @Group)
             """,
             new { Place = box.Place.Value, box.Item, box.Group });
     }
@@ -73,11 +77,13 @@ internal sealed class FilmWriter(SqliteConnection connection, long entry)
 
     private void Write(SheetExposed exposed) => connection.Execute(
         """
-        INSERT INTO exposure (entry_id, sheet_id, date, "group", subject) VALUES (@entry, @Sheet, @Date, @Group, @Subject)
+        INSERT INTO exposure (entry_id, sheet_id, date, "group", subject)
+            VALUES (@entry, @Sheet, @Date, @Group, @Subject)
         """,
         new
         {
-            entry, Sheet = exposed.Sheet.Id.Value, Date = Dates.Text(exposed.Exposure.Date), exposed.Exposure.Group, exposed.Exposure.Subject,
+            entry, Sheet = exposed.Sheet.Id.Value, Date = Dates.Text(exposed.Exposure.Date),
+            exposed.Exposure.Group, exposed.Exposure.Subject,
         });
 
     private void Write(SheetDeveloped developed)
@@ -128,21 +134,27 @@ internal sealed class FilmWriter(SqliteConnection connection, long entry)
         new { entry, Sheet = filed.Sheet.Value, filed.Place });
 
     private void Write(ContainerStored stored) => connection.Execute(
-        "INSERT INTO storage_move (entry_id, place_id, storage, opens_from) VALUES (@entry, @Place, @Storage, @OpensFrom)",
-        new { entry, Place = stored.Container.Value, stored.Storage, OpensFrom = stored.OpensFrom is { } day ? Dates.Text(day) : null });
+        "INSERT INTO storage_move (entry_id, place_id, storage, opens_from) VALUES (@entry, @Place, @Storage, "
+            + "@OpensFrom)",
+        new { entry, Place = stored.Container.Value, stored.Storage, OpensFrom = stored.OpensFrom is { } day
+            ? Dates.Text(day)
+            : null });
 
     private void Write(ExposureIndexSet rated) => connection.Execute(
         "INSERT INTO lot_exposure_index (entry_id, lot_id, exposure_index) VALUES (@entry, @Lot, @ExposureIndex)",
         new { entry, Lot = rated.Lot.Value, rated.ExposureIndex });
 
     private void WriteSheet(SheetId sheet, LotId lot, PlaceId box, PlaceId? side, Money cost) => connection.Execute(
-        "INSERT INTO sheet (id, entry_id, lot_id, box_id, side_id, cost) VALUES (@Sheet, @entry, @Lot, @Box, @Side, @Cost)",
-        new { Sheet = sheet.Value, entry, Lot = lot.Value, Box = box.Value, Side = side?.Value, Cost = cost.Millionths });
+        "INSERT INTO sheet (id, entry_id, lot_id, box_id, side_id, cost) VALUES (@Sheet, @entry, @Lot, @Box, @Side, "
+            + "@Cost)",
+        new { Sheet = sheet.Value, entry, Lot = lot.Value, Box = box.Value, Side = side?.Value,
+            Cost = cost.Millionths });
 
     private void Move(SheetId sheet, PlaceId from, PlaceId to) => connection.Execute(
         "INSERT INTO sheet_move (entry_id, sheet_id, from_place, to_place) VALUES (@entry, @Sheet, @From, @To)",
         new { entry, Sheet = sheet.Value, From = from.Value, To = to.Value });
 
     private void WritePlace(PlaceId place, string kind, string code) => connection.Execute(
-        "INSERT INTO place (id, kind, code, entry_id) VALUES (@Id, @kind, @code, @entry)", new { Id = place.Value, kind, code, entry });
+        "INSERT INTO place (id, kind, code, entry_id) VALUES (@Id, @kind, @code, "
+            + "@entry)", new { Id = place.Value, kind, code, entry });
 }

@@ -7,7 +7,8 @@ internal sealed class OrderFactWriter(SqliteConnection connection, long entry)
     {
         var order = placed.Order;
         connection.Execute(
-            "INSERT INTO purchase_order (entry_id, code, supplier, prepaid) VALUES (@entry, @Code, @Supplier, @Prepaid)",
+            "INSERT INTO purchase_order (entry_id, code, supplier, prepaid) VALUES (@entry, @Code, @Supplier, "
+                + "@Prepaid)",
             new { entry, order.Code, order.Supplier, Prepaid = order.IsPrepaid ? 1 : 0 });
         for (var i = 0; i < order.Lines.Count; i++)
             Write(order.Lines[i], i + 1);
@@ -15,9 +16,11 @@ internal sealed class OrderFactWriter(SqliteConnection connection, long entry)
 
     public void Write(OrderLineChanged changed) => connection.Execute(
         """
-        INSERT INTO order_line_change (entry_id, order_id, item_id, expected_on, back_ordered, cancelled, packs, quantity, price)
+        INSERT INTO order_line_change (entry_id, order_id, item_id, expected_on, back_ordered, cancelled, packs,
+            quantity, price)
         SELECT @entry, o.entry_id, i.id, @ExpectedOn, @BackOrdered, @Cancelled, @Packs, @Quantity, @Price
-        FROM purchase_order o JOIN standing_entry e ON e.id = o.entry_id JOIN item i ON i.code = @Item WHERE o.code = @Order
+        FROM purchase_order o JOIN standing_entry e ON e.id = o.entry_id JOIN item i ON i.code = @Item
+            WHERE o.code = @Order
         """,
         new
         {
@@ -31,7 +34,8 @@ internal sealed class OrderFactWriter(SqliteConnection connection, long entry)
         """
         INSERT INTO order_delivery (entry_id, order_id, item_id, quantity)
         SELECT @entry, o.entry_id, i.id, @Quantity
-        FROM purchase_order o JOIN standing_entry e ON e.id = o.entry_id JOIN item i ON i.code = @Item WHERE o.code = @Order
+        FROM purchase_order o JOIN standing_entry e ON e.id = o.entry_id JOIN item i ON i.code = @Item
+            WHERE o.code = @Order
         """,
         new { entry, delivered.Order, delivered.Item, Quantity = delivered.Quantity.Base });
 
@@ -44,8 +48,10 @@ internal sealed class OrderFactWriter(SqliteConnection connection, long entry)
 
     public void Write(OrderTerms terms) => connection.Execute(
         """
-        INSERT INTO order_terms (entry_id, item_id, cover_days, window_opens, window_closes, order_cost, holding_thousandths)
-        VALUES (@entry, (SELECT id FROM item WHERE code = @Item), @CoverDays, @Opens, @Closes, @OrderCost, @HoldingThousandths)
+        INSERT INTO order_terms (entry_id, item_id, cover_days, window_opens, window_closes, order_cost,
+            holding_thousandths)
+        VALUES (@entry, (SELECT id FROM item WHERE code = @Item), @CoverDays, @Opens, @Closes, @OrderCost,
+            @HoldingThousandths)
         """,
         new
         {
@@ -56,7 +62,8 @@ internal sealed class OrderFactWriter(SqliteConnection connection, long entry)
     private void Write(OrderLine line, int number) => connection.Execute(
         """
         INSERT INTO order_line (order_id, item_id, number, packs, quantity, price, expected_on, back_ordered)
-        VALUES (@entry, (SELECT id FROM item WHERE code = @Item), @number, @Packs, @Quantity, @Price, @ExpectedOn, @BackOrdered)
+        VALUES (@entry, (SELECT id FROM item WHERE code = @Item), @number, @Packs, @Quantity, @Price, @ExpectedOn,
+            @BackOrdered)
         """,
         new
         {

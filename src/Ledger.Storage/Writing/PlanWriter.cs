@@ -13,7 +13,8 @@ internal sealed class PlanWriter(SqliteConnection connection, long entry)
             """,
             new
             {
-                entry, plan.Name, On = Dates.Text(plan.On), IsTrip = plan.IsTrip ? 1 : 0, request.Process, Times = request.Times.Text, request.Bath,
+                entry, plan.Name, On = Dates.Text(plan.On), IsTrip = plan.IsTrip ? 1 : 0, request.Process,
+                Times = request.Times.Text, request.Bath,
             });
         for (var i = 0; i < request.Sheets.Count; i++)
         {
@@ -21,12 +22,13 @@ internal sealed class PlanWriter(SqliteConnection connection, long entry)
             connection.Execute(
                 """
                 INSERT INTO plan_sheets (entry_id, number, item_id, sheets, "group", subject, holder, "from", batch)
-                VALUES (@entry, @Number, (SELECT id FROM item WHERE code = @Film), @Count, @Group, @Subject, @Holder, @From, @Batch)
+                VALUES (@entry, @Number, (SELECT id FROM item WHERE code = @Film), @Count, @Group, @Subject, @Holder,
+                    @From, @Batch)
                 """,
                 new
                 {
-                    entry, Number = i + 1, Film = line.Film.Trim(), line.Count, Group = line.Group.Trim(), Subject = line.Subject.Trim(),
-                    Holder = line.Holder.Trim(), line.From, line.Batch,
+                    entry, Number = i + 1, Film = line.Film.Trim(), line.Count, Group = line.Group.Trim(),
+                    Subject = line.Subject.Trim(), Holder = line.Holder.Trim(), line.From, line.Batch,
                 });
         }
     }
@@ -35,7 +37,8 @@ internal sealed class PlanWriter(SqliteConnection connection, long entry)
     public void Write(PlanEnded ended) => connection.Execute(
         """
         INSERT INTO plan_end (plan_id, entry_id, reason)
-        VALUES ((SELECT max(p.entry_id) FROM plan p JOIN standing_entry e ON e.id = p.entry_id WHERE p.name = @Plan), @entry, @Reason)
+        VALUES ((SELECT max(p.entry_id) FROM plan p JOIN standing_entry e ON e.id = p.entry_id
+            WHERE p.name = @Plan), @entry, @Reason)
         """,
         new { entry, ended.Plan, ended.Reason });
 }

@@ -22,7 +22,7 @@ internal sealed class PostingWriter(SqliteConnection connection)
         """,
         new
         {
-            Entry = entry, Lot = movement.Lot.Value, From = movement.From.Value, To = movement.To.Value, movement.Quantity,
-            Value = movement.Value.Millionths,
+            Entry = entry, Lot = movement.Lot.Value, From = movement.From.Value, To = movement.To.Value,
+            movement.Quantity, Value = movement.Value.Millionths,
         });
 }

@@ -14,7 +14,8 @@ internal sealed class PrintWriter(SqliteConnection connection, long entry)
     public void Write(PaperPrinted printed) => connection.Execute(
         """
         INSERT INTO print_sheets (entry_id, number, item_id, sheets, strips, area, cost, purpose, note)
-        VALUES (@entry, @Line, (SELECT id FROM item WHERE code = @Item), @Sheets, @Strips, @Area, @Cost, @Purpose, @Note)
+        VALUES (@entry, @Line, (SELECT id FROM item WHERE code = @Item), @Sheets, @Strips, @Area, @Cost, @Purpose,
+            @Note)
         """,
         new
         {

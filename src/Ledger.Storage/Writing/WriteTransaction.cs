@@ -4,8 +4,9 @@ using Ledger.Storage.Reading;
 namespace Ledger.Storage.Writing;
 
 /// <summary>
-/// An immediate transaction: the only writer from its beginning on, so that what the rules were decided on cannot change under them.
-/// It is plain SQL because Dapper's commands would each have to be handed a transaction object otherwise.
+/// An immediate transaction: the only writer from its beginning on, so that what the rules were decided on cannot
+/// change under them. It is plain SQL because Dapper's commands would each have to be handed a transaction object
+/// otherwise.
 /// </summary>
 internal sealed class WriteTransaction : IDisposable
 {

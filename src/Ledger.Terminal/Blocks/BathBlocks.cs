@@ -10,7 +10,8 @@ internal static class BathBlocks
     private const int NearlyFull = 90;
 
     /// <summary>What is left of it, by area and by age.</summary>
-    public static IEnumerable<(string Label, string? Text)> Gauges(BathReading reading, MeasureStyle style, LocalDate today)
+    public static IEnumerable<(string Label, string? Text)> Gauges(BathReading reading, MeasureStyle style,
+        LocalDate today)
     {
         yield return ("Capacity left", reading is { UsedPercent: { } used, Remaining: { } room }
             ? $"{Gauge.Of(100 - used)}, {room.ToText(style)} of {reading.Bath.TotalCapacity!.Value.ToText(style)}"
@@ -31,11 +32,15 @@ internal static class BathBlocks
         return Block.Facts($"Bath {bath.Code}: {bath.Role.Name()} for {bath.Material.Name()}", [
             ("State", Mark(reading, holdings) + State(reading, holdings)),
             ("Suspicion", bath.Suspicion?.Text),
-            ("Through it", $"{Throughput(reading, style)} a litre{(bath.Capacity is { } capacity ? $", basis: {capacity.Basis}" : "")}"),
+            ("Through it",
+                $"{Throughput(reading, style)} a "
+                    + $"litre{(bath.Capacity is { } capacity ? $", basis: {capacity.Basis}" : "")}"),
             .. Gauges(reading, style, today),
             ("Good until", reading.GoodUntil.Text(today)),
             ("Sheets left", SheetsLeft(reading, holdings)),
-            ("Indicator", bath is { Indicator: { } spent, Capacity: not null } ? $"exhausted when it is {spent}, whatever capacity is left" : null),
+            ("Indicator", bath is { Indicator: { } spent, Capacity: not null }
+                ? $"exhausted when it is {spent}, whatever capacity is left"
+                : null),
             ("Used by", bath.Worked == bath.WorkedWeighted
                 ? bath.Worked.ToText(style)
                 : $"{bath.Worked.ToText(style)}, {bath.WorkedWeighted.ToText(style)} by fixer factor"),
@@ -63,14 +68,20 @@ internal static class BathBlocks
         ]);
     }
 
-    /// <summary>How much area a litre has taken, never rounded down, of how much it can: "1067 of 2000 sq in".</summary>
+    /// <summary>
+    /// How much area a litre has taken, never rounded down, of how much it can: "1067 of 2000 sq in".
+    /// </summary>
     public static string Throughput(BathReading reading, MeasureStyle style)
     {
         var through = Area.FromSquareInches(decimal.Ceiling(reading.ThroughputSquareInchesPerLitre)).ToText(style);
-        return reading.Bath.Capacity is { } capacity ? $"{through.Split(' ')[0]} of {capacity.PerLitre.ToText(style)}" : through;
+        return reading.Bath.Capacity is { } capacity
+            ? $"{through.Split(' ')[0]} of {capacity.PerLitre.ToText(style)}"
+            : through;
     }
 
-    /// <summary>The mark before its state: of one that no longer works, of one that soon will not; none for another.</summary>
+    /// <summary>
+    /// The mark before its state: of one that no longer works, of one that soon will not; none for another.
+    /// </summary>
     public static string Mark(BathReading reading, Holdings holdings) => reading.IsUnusable ? Style.NowMark
         : reading.UsedPercent >= NearlyFull || IsEnding(reading, holdings) ? Style.SoonMark : "";
 
@@ -102,6 +113,7 @@ internal static class BathBlocks
             : bath.PairedWith is not null ? $"moved up from second after {bath.PairedWith}" : null;
         return place is null ? null
             : second is null && !holdings.IsSecond(bath) ? place
-            : $"{place}; rotated {(second ?? bath).Rotations} of {Counted.Of(holdings.Settings.RotationCeiling, "time")}";
+            : $"{place}; rotated {(second ?? bath).Rotations} of "
+                + $"{Counted.Of(holdings.Settings.RotationCeiling, "time")}";
     }
 }

@@ -2,7 +2,9 @@ using Ledger.Terminal.Pictures;
 
 namespace Ledger.Terminal.Blocks;
 
-/// <summary>What ends a bath, in a details pane: its capacities side by side, what came and what comes first, and its tests.</summary>
+/// <summary>
+/// What ends a bath, in a details pane: its capacities side by side, what came and what comes first, and its tests.
+/// </summary>
 internal static class BathEndBlocks
 {
     /// <summary>The blocks that have something to say.</summary>
@@ -33,13 +35,16 @@ internal static class BathEndBlocks
     }
 
     private static string Basis(BasisReading basis, BathMaterial material, MeasureStyle style, Holdings holdings) =>
-        $"{Gauge.Of(100 - basis.UsedPercent)} left, {basis.Remaining.ToText(style)} at {basis.Capacity.PerLitre.ToText(style)} a litre"
+        $"{Gauge.Of(100 - basis.UsedPercent)} left, {basis.Remaining.ToText(style)} at "
+            + $"{basis.Capacity.PerLitre.ToText(style)} a litre"
         + Sheets(basis, material, holdings);
 
     private static string Sheets(BasisReading basis, BathMaterial material, Holdings holdings)
     {
         var formats = holdings.FormatsOf(material);
-        return formats.Count == 0 ? "" : $": {string.Join(", ", formats.Select(format => $"{basis.RemainingSheets(format)} of {format}"))}";
+        return formats.Count == 0
+            ? ""
+            : $": {string.Join(", ", formats.Select(format => $"{basis.RemainingSheets(format)} of {format}"))}";
     }
 
     private static Block Clearing(BathReading reading, Holdings holdings)
@@ -57,7 +62,9 @@ internal static class BathEndBlocks
             .. reading.Bath.ClearingTests.Select(test =>
                 $"{Dates.Text(test.Date)}  {test.Film}  {Scaled.ToText(test.Seconds, 1)} s  "
                 + (test.IsFresh ? "fresh"
-                    : test.Ratio is { } ratio ? $"{Scaled.ToText(ratio, 2)}x after {test.Worked.ToText(holdings.Settings.Style)}" : "")),
+                    : test.Ratio is { } ratio
+                        ? $"{Scaled.ToText(ratio, 2)}x after {test.Worked.ToText(holdings.Settings.Style)}"
+                        : "")),
         ]);
     }
 
@@ -65,15 +72,18 @@ internal static class BathEndBlocks
     {
         var (bath, style) = (reading.Bath, holdings.Settings.Style);
         foreach (var standing in bath.Standings)
-            yield return $"{Dates.Text(standing.Since)}  kept in: {Ledger.Core.Keeping.WorkingContainers.Name(standing.Container)}";
+            yield return $"{Dates.Text(standing.Since)}  kept in: "
+                + $"{Ledger.Core.Keeping.WorkingContainers.Name(standing.Container)}";
         foreach (var seen in bath.Observations)
             yield return $"{Dates.Text(seen.Date)}  {seen.Sign}{(seen.EndsUse ? ", not to be used any more" : "")}";
         foreach (var silver in bath.SilverReadings)
             yield return $"{Dates.Text(silver.Date)}  {Scaled.ToText(silver.GramsPerLitre, 3)} g of silver per litre";
         foreach (var test in bath.ResidualTests)
-            yield return $"{Dates.Text(test.Date)}  residual {test.Kind}: {test.Result}, {(test.HasPassed ? "passed" : "failed")}";
+            yield return $"{Dates.Text(test.Date)}  residual {test.Kind}: {test.Result}, "
+                + $"{(test.HasPassed ? "passed" : "failed")}";
         foreach (var strip in bath.ControlStrips)
-            yield return $"{Dates.Text(strip.Date)}  control strip: {strip.Result}, {(strip.IsWithinLimits ? "within limits" : "out of limits")}";
+            yield return $"{Dates.Text(strip.Date)}  control strip: {strip.Result}, "
+                + $"{(strip.IsWithinLimits ? "within limits" : "out of limits")}";
         foreach (var top in bath.TopUps)
             yield return $"{Dates.Text(top.Date)}  {top.Added.ToText(style)} added, {top.Bled.ToText(style)} taken out";
         if (reading.Replenishment is { } due)

@@ -17,11 +17,14 @@ internal sealed record Block(string Heading, Func<int, IEnumerable<string>> Line
         return new(heading, width => texts.SelectMany(text => Paragraph.Of(text, width, text.StartsWith(' ') ? 4 : 0)));
     }
 
-    /// <summary>A block of facts, each with its label in a column of its own. A fact without a text is left out.</summary>
+    /// <summary>
+    /// A block of facts, each with its label in a column of its own. A fact without a text is left out.
+    /// </summary>
     public static Block Facts(string heading, params IEnumerable<(string Label, string? Text)> facts)
     {
         var known = facts.Where(fact => !string.IsNullOrEmpty(fact.Text)).ToList();
         var labels = known.Select(fact => fact.Label.Length).DefaultIfEmpty().Max() + 2;
-        return new(heading, width => known.SelectMany(fact => Paragraph.Of(fact.Label, fact.Text!, width, labels))) { Labels = labels };
+        return new(heading,
+            width => known.SelectMany(fact => Paragraph.Of(fact.Label, fact.Text!, width, labels))) { Labels = labels };
     }
 }

@@ -3,8 +3,9 @@ using Ledger.Terminal.Pictures;
 namespace Ledger.Terminal.Blocks;
 
 /// <summary>
-/// The bar at the edge of what is longer than its place: a mark at each end that there is more, and between them a part that says where one is
-/// and how much is seen. A press on a mark goes on by a line; a press between them goes there, and drawing goes along.
+/// The bar at the edge of what is longer than its place: a mark at each end that there is more, and between them a part
+/// that says where one is and how much is seen. A press on a mark goes on by a line; a press between them goes there,
+/// and drawing goes along.
 /// </summary>
 /// <param name="Top">The first line that is seen.</param>
 /// <param name="All">How many lines there are.</param>
@@ -23,7 +24,9 @@ internal readonly record struct EdgeBar(int Top, int All, int Height)
             return Top > 0 ? Signs.Here.Up : Signs.Here.Down;
         if (line == Height - 1 && Top + Height < All)
             return Signs.Here.Down;
-        return line > 0 && line < Height - 1 && line - 1 >= ThumbAt && line - 1 < ThumbAt + Thumb ? Signs.Here.HeavyUpright : ' ';
+        return line > 0 && line < Height - 1 && line - 1 >= ThumbAt && line - 1 < ThumbAt + Thumb
+            ? Signs.Here.HeavyUpright
+            : ' ';
     }
 
     /// <summary>The first line that a press leads to; null for anything else that the mouse does.</summary>

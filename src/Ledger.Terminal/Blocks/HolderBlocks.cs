@@ -14,14 +14,18 @@ internal static class HolderBlocks
     }
 
     /// <summary>A holder with its sides.</summary>
-    public static Block Facts(Holder holder, Holdings holdings) => Block.Facts($"Holder {holder.Code}, {holder.Format}", [
-        .. holder.Sides.Select(side => ($"Side {side.Name}", (string?)Long(holdings.Film.Read(side, holdings.AsOf), holdings))),
-        ("Cleaned", holder.CleanedOn is { } day ? $"{Dates.Text(day)}{(holder.IsBagged ? ", bagged" : "")}" : "never"),
-        ("To do", holder.CleanBeforeLoad is { } dirty ? $"clean before you load: {dirty}" : null),
-        ("Notch", holder.Notch),
-        ("Bought", holder.BoughtOn is { } bought ? Dates.Text(bought) : null),
-        ("Slides", holdings.Settings.Film.SlideConvention),
-    ]);
+    public static Block Facts(Holder holder, Holdings holdings) =>
+        Block.Facts($"Holder {holder.Code}, {holder.Format}", [
+            .. holder.Sides.Select(
+                side => ($"Side {side.Name}", (string?)Long(holdings.Film.Read(side, holdings.AsOf), holdings))),
+            ("Cleaned", holder.CleanedOn is { } day
+                ? $"{Dates.Text(day)}{(holder.IsBagged ? ", bagged" : "")}"
+                : "never"),
+            ("To do", holder.CleanBeforeLoad is { } dirty ? $"clean before you load: {dirty}" : null),
+            ("Notch", holder.Notch),
+            ("Bought", holder.BoughtOn is { } bought ? Dates.Text(bought) : null),
+            ("Slides", holdings.Settings.Film.SlideConvention),
+        ]);
 
     /// <summary>A box of exposed sheets.</summary>
     public static Block Facts(ExposedBox box, Holdings holdings) => Block.Facts($"Exposed sheets \"{box.Code}\"", [
@@ -43,15 +47,19 @@ internal static class HolderBlocks
             ("Subject", story.Exposure?.Subject),
             ("Developed", developed is null ? null
                 : $"{Dates.Text(developed.Date)} in {developed.Session} as {developed.Name}, {developed.Group}"),
-            ("Became", developed is null ? null : developed.Cause is { } cause ? $"{developed.Fate.Name()}: {cause.Name()}"
-                : developed.Fate.Name()),
+            ("Became",
+                developed is null ? null : developed.Cause is { } cause ? $"{developed.Fate.Name()}: {cause.Name()}"
+                    : developed.Fate.Name()),
             ("Beside", developed is null ? null : developed.TrayMates.Count == 0 ? "no other sheet"
                 : string.Join(", ", developed.TrayMates)),
             .. story.Findings.Select(finding => (finding.What.IsTest() ? "Tested" : "Done",
                 (string?)$"{Dates.Text(finding.Date)}: {finding.Text}")),
-            ("Cost", developed?.Cost is { } cost ? cost.Total.Text(settings) : $"{story.Film.Text(settings)}, the film alone"),
+            ("Cost", developed?.Cost is { } cost
+                ? cost.Total.Text(settings)
+                : $"{story.Film.Text(settings)}, the film alone"),
         ]);
-        yield return Block.Of("What happened to it", story.Steps.Select(step => $"{Dates.Text(step.Date)}  {step.Summary}"));
+        yield return Block.Of("What happened to it",
+            story.Steps.Select(step => $"{Dates.Text(step.Date)}  {step.Summary}"));
     }
 
     private static string Long(SideReading side, Holdings holdings)
@@ -66,7 +74,9 @@ internal static class HolderBlocks
         if (side.Side.OutOfService is { } reason)
             parts.Add(reason);
         if (side.Side.Faults.Count > 0)
-            parts.Add($"spoiled {string.Join(", ", side.Side.Faults.Select(fault => $"{fault.Sheets} {fault.Cause.Name()}"))}");
+            parts.Add(
+                $"spoiled {string.Join(", ", side.Side.Faults
+                    .Select(fault => $"{fault.Sheets} {fault.Cause.Name()}"))}");
         return string.Join("; ", parts);
     }
 }

@@ -1,6 +1,8 @@
 namespace Ledger.Terminal.Blocks;
 
-/// <summary>What each line of a delivery comes to on the shelf, exactly: with its share of what was paid for all of them.</summary>
+/// <summary>
+/// What each line of a delivery comes to on the shelf, exactly: with its share of what was paid for all of them.
+/// </summary>
 internal static class LandedBlocks
 {
     /// <summary>The block of what would come.</summary>
@@ -13,7 +15,8 @@ internal static class LandedBlocks
         List<(string What, string Held, Money Cost, string Each)> rows =
         [
             .. lots.Select(lot => (lot.Item, lot.Quantity.ToText(settings.Style), lot.Cost, Each(new(
-                lot.Item, lot.ReceivedOn, lot.Id, lot.Quantity, lot.Cost, null) { IsPriced = lot.IsPriced }, settings.Style))),
+                lot.Item, lot.ReceivedOn, lot.Id, lot.Quantity, lot.Cost, null) { IsPriced = lot.IsPriced },
+                    settings.Style))),
         ];
         if (rows.Count > 1)
             rows.Add(("together", "", new(lots.Sum(lot => lot.Cost.Millionths)), ""));
@@ -22,10 +25,13 @@ internal static class LandedBlocks
 
     private static IEnumerable<string> Lines(List<(string What, string Held, Money Cost, string Each)> rows)
     {
-        var (what, held, cost) = (rows.Max(row => row.What.Length), rows.Max(row => row.Held.Length), rows.Max(row => $"{row.Cost}".Length));
+        var (what, held, cost) = (rows.Max(row => row.What.Length), rows.Max(row => row.Held.Length),
+            rows.Max(row => $"{row.Cost}".Length));
         return rows.Select(row =>
-            $"{row.What.PadRight(what)}  {row.Held.PadLeft(held)}  {$"{row.Cost}".PadLeft(cost)}  {row.Each}".TrimEnd());
+            $"{row.What.PadRight(what)}  {row.Held.PadLeft(held)}  {$"{row.Cost}"
+                .PadLeft(cost)}  {row.Each}".TrimEnd());
     }
 
-    private static string Each(LotPrice price, MeasureStyle style) => $"{price.PerUnitText(style)} a {price.Quantity.Unit.Name()}";
+    private static string Each(LotPrice price, MeasureStyle style) =>
+        $"{price.PerUnitText(style)} a {price.Quantity.Unit.Name()}";
 }

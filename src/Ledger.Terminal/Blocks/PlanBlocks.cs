@@ -12,7 +12,8 @@ internal sealed class PlanBlocks(Settings settings, Func<Refusal, string> told)
     {
         Planned planned =>
         [
-            CanRun(planned.Plan), Cautions(planned.Plan), Batches(planned.Plan), Trays(planned.Plan), Uses(planned.Plan), Costs(planned.Plan.Cost),
+            CanRun(planned.Plan), Cautions(planned.Plan), Batches(planned.Plan), Trays(planned.Plan),
+            Uses(planned.Plan), Costs(planned.Plan.Cost),
         ],
         NotPlanned not => [Block.Of("This cannot be planned", told(not.Refusal))],
         _ => [],
@@ -22,13 +23,16 @@ internal sealed class PlanBlocks(Settings settings, Func<Refusal, string> told)
         !plan.CanRun ? "Not everything is there" : plan.IsSure ? "Everything is there" : "What can be judged is there",
         [
             .. plan.Shortages.Select(shortage =>
-                $"  ! {shortage.Item.Code}: {shortage.Missing.ToText(Style)} short of {shortage.Needed.ToText(Style)}; {shortage.Cure}"),
+                $"  ! {shortage.Item.Code}: {shortage.Missing.ToText(Style)} short of {shortage.Needed.ToText(Style)}; "
+                    + $"{shortage.Cure}"),
             .. plan.Advice.Select(sentence => $"  ! {sentence}"),
             .. plan.Baths.Where(bath => bath is { Fits: true, IsFirst: true })
-                .Select(bath => $"  {bath.Bath!.Code}: {bath.Before.ToText(Style)} -> {bath.After.ToText(Style)}{Capacity(bath)}"),
+                .Select(bath =>
+                    $"  {bath.Bath!.Code}: {bath.Before.ToText(Style)} -> {bath.After.ToText(Style)}{Capacity(bath)}"),
         ]);
 
-    private string Capacity(BathOutlook bath) => bath.Bath?.TotalCapacity is { } capacity ? $" of {capacity.ToText(Style)}" : "";
+    private string Capacity(BathOutlook bath) =>
+        bath.Bath?.TotalCapacity is { } capacity ? $" of {capacity.ToText(Style)}" : "";
 
     private Block Batches(SessionPlan plan) => Block.Of(
         $"{Counted.Of(plan.Batches.Count, "batch")}, {plan.Area.ToText(Style)}",
@@ -36,9 +40,11 @@ internal sealed class PlanBlocks(Settings settings, Func<Refusal, string> told)
 
     private string Batch(PlannedBatch batch)
     {
-        var sheets = $"{batch.Sheets.Count} {batch.Film.Code}{(batch.Group.Length > 0 ? $" {batch.Group}" : "")}{(batch.HasDummy ? " and a dummy" : "")}";
+        var sheets = $"{batch.Sheets.Count} {batch.Film.Code}{(batch.Group.Length > 0 ? $" {batch.Group}" : "")}"
+            + $"{(batch.HasDummy ? " and a dummy" : "")}";
         var developer = batch.Developer is { } one
-            ? $"{string.Join(" + ", one.OtherParts.Select(part => part.Measured).Prepend(one.Measured).Select(part => part.ToText(Style)))}"
+            ? $"{string.Join(" + ", one.OtherParts.Select(part => part.Measured).Prepend(one.Measured)
+                .Select(part => part.ToText(Style)))}"
                 + $"{Exact(one)} in {one.Need.WorkingVolume.ToText(Style)}"
             : "";
         var time = batch.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "";
@@ -49,9 +55,12 @@ internal sealed class PlanBlocks(Settings settings, Func<Refusal, string> told)
     }
 
     private string Exact(BatchDeveloper developer) =>
-        developer.Measured == developer.Need.Concentrate ? "" : $" (exactly {developer.Need.Concentrate.ToText(Style)})";
+        developer.Measured == developer.Need.Concentrate
+            ? ""
+            : $" (exactly {developer.Need.Concentrate.ToText(Style)})";
 
-    private Block Trays(SessionPlan plan) => Block.Facts("Trays", plan.Trays.Select(tray => ($"  {tray.Number} {tray.Name}", (string?)Tray(tray))));
+    private Block Trays(SessionPlan plan) =>
+        Block.Facts("Trays", plan.Trays.Select(tray => ($"  {tray.Number} {tray.Name}", (string?)Tray(tray))));
 
     private string Tray(PlannedTray tray) => string.Join(", ", new[]
     {
@@ -60,8 +69,9 @@ internal sealed class PlanBlocks(Settings settings, Func<Refusal, string> told)
         tray.Celsius is { } celsius ? $"{Scaled.ToText(celsius, 1)} °C" : "",
     }.Where(text => text.Length > 0));
 
-    private Block Uses(SessionPlan plan) => Block.Facts("Take it from", plan.Uses.Where(use => use.Draws.Count > 0).Select(use => (
-        $"  {use.Item.Code}", (string?)string.Join(", ", use.SourceTexts(Style)))));
+    private Block Uses(SessionPlan plan) =>
+        Block.Facts("Take it from", plan.Uses.Where(use => use.Draws.Count > 0).Select(use => (
+            $"  {use.Item.Code}", (string?)string.Join(", ", use.SourceTexts(Style)))));
 
     private Block Costs(PlanCost cost) => Block.Facts("What it costs", [
         ("  In all", cost.PerSheet is { } each ? $"{cost.Total.Text(settings)}, {each.Text(settings)} a sheet"
@@ -72,5 +82,6 @@ internal sealed class PlanBlocks(Settings settings, Func<Refusal, string> told)
         ("  Supplies", cost.Supplies.Text(Style)),
     ]);
 
-    private static Block Cautions(SessionPlan plan) => Block.Of("Cautions", plan.Cautions.Select(caution => "  " + caution));
+    private static Block Cautions(SessionPlan plan) =>
+        Block.Of("Cautions", plan.Cautions.Select(caution => "  " + caution));
 }

@@ -15,7 +15,8 @@ internal static class PriceBlocks
         if (!all.Any(price => price.IsPriced))
             yield break;
         List<LotPrice> prices = [.. all.Where(price => price.IsPriced).TakeLast(Most)];
-        Bar[] bars = [.. prices.Select(price => new Bar(Dates.Text(price.Date), price.PerUnit.Amount, price.PerUnitText(style)))];
+        Bar[] bars = [
+            .. prices.Select(price => new Bar(Dates.Text(price.Date), price.PerUnit.Amount, price.PerUnitText(style)))];
         yield return new($"A {prices[0].Quantity.Unit.Name()} of {prices[0].Item}, bought", width =>
         [
             .. BarChart.Of(bars, width),
@@ -25,6 +26,7 @@ internal static class PriceBlocks
 
     private static string? Change(List<LotPrice> prices) =>
         prices.Count > 1 && prices[^1].PercentMoreThan(prices[0]) is { } percent and not 0
-            ? $"{Scaled.ToText(Math.Abs(percent), 1)} % {(percent > 0 ? "more" : "less")} than on {Dates.Text(prices[0].Date)}."
+            ? $"{Scaled.ToText(Math.Abs(percent), 1)} % {(percent > 0 ? "more" : "less")} than on "
+                + $"{Dates.Text(prices[0].Date)}."
             : null;
 }

@@ -10,7 +10,9 @@ internal static class ProcessBlocks
     /// <summary>A step in one line: "syrup 1+49, 1250 ml, 11 min, 20 °C, per batch".</summary>
     public static string Line(ProcessStep step)
     {
-        var item = $"{step.Item ?? "tap water"} {(step.Amount is { } amount ? amount.ToString() : step.Dilution?.Text)}".Trim();
+        var item =
+            $"{step.Item ?? "tap water"} {(step.Amount is { } amount ? amount.ToString()
+                : step.Dilution?.Text)}".Trim();
         return string.Join(", ", new[]
         {
             item,
@@ -18,7 +20,9 @@ internal static class ProcessBlocks
             step.VolumesByFormat?.Text ?? "",
             step.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "",
             step.Celsius is { } celsius ? $"{Scaled.ToText(celsius, 1)} °C" : "",
-            step.Use == StepUse.Reused ? "a bath that is used again" : step.Item is null ? "" : $"per {step.Per.Name()}",
+            step.Use == StepUse.Reused ? "a bath that is used again" : step.Item is null
+                ? ""
+                : $"per {step.Per.Name()}",
             step.Note,
         }.Where(text => text.Length > 0));
     }

@@ -22,25 +22,33 @@ internal static class ReorderBlocks
             ("Planned", reading.Planned.IsZero ? null : reading.Planned.ToText(style)),
             ("Order at", reading.ReorderPoint.ToText(style)),
             ("Safety stock", Safety(reading)),
-            ("Textbook", reading.NormalReorderPoint is { } point ? $"{point.ToText(style)} by the normal distribution" : null),
+            ("Textbook", reading.NormalReorderPoint is { } point
+                ? $"{point.ToText(style)} by the normal distribution"
+                : null),
             ("Delivery", Delivery(reading)),
             ("Runs out", reading is { RunsOutOn: { } day, RunsOutText: { } text }
                 ? $"{text}: {ScreenText.Away(Period.DaysBetween(reading.Today, day))}" : null),
-            ("Price", reading.PriceRise is { } rise ? $"{rise.PercentText} more from {Dates.Text(rise.From)}{Before(reading)}" : null),
+            ("Price", reading.PriceRise is { } rise
+                ? $"{rise.PercentText} more from {Dates.Text(rise.From)}{Before(reading)}"
+                : null),
         ]);
     }
 
     /// <summary>The stock so far and as it is expected.</summary>
-    public static Block Chart(ReorderReading reading, IReadOnlyList<ItemMove> moves) => new("Stock by week", width => new StockChart(
-        [.. Enumerable.Range(0, Weeks).Reverse().Select(ago => On(reading, moves, ago))],
-        [.. Enumerable.Range(1, Weeks).Select(week => Math.Max(0, (decimal)reading.Path.On(reading.Today.PlusWeeks(week))))],
-        reading.ReorderPoint.Base,
-        [.. reading.Lines.Select(found => (Period.DaysBetween(reading.Today, reading.ExpectedOn(found.Line)) - 1) / 7)],
-        level => Whole(level, reading.Item).ToText(reading.Style)).Lines(width));
+    public static Block Chart(ReorderReading reading, IReadOnlyList<ItemMove> moves) =>
+        new("Stock by week", width => new StockChart(
+            [.. Enumerable.Range(0, Weeks).Reverse().Select(ago => On(reading, moves, ago))],
+            [.. Enumerable.Range(1, Weeks)
+                .Select(week => Math.Max(0, (decimal)reading.Path.On(reading.Today.PlusWeeks(week))))],
+            reading.ReorderPoint.Base,
+            [.. reading.Lines.Select(
+                found => (Period.DaysBetween(reading.Today, reading.ExpectedOn(found.Line)) - 1) / 7)],
+            level => Whole(level, reading.Item).ToText(reading.Style)).Lines(width));
 
     /// <summary>A level on the axis, in whole millilitres, grams or pieces.</summary>
     private static Quantity Whole(decimal level, Item item) =>
-        item.Of((long)Math.Round(level / item.Unit.BasePerUnit(), MidpointRounding.AwayFromZero) * item.Unit.BasePerUnit());
+        item.Of((long)Math.Round(level / item.Unit.BasePerUnit(), MidpointRounding.AwayFromZero)
+            * item.Unit.BasePerUnit());
 
     /// <summary>The orders of which something is still to come.</summary>
     public static IEnumerable<Block> Orders(ReorderReading reading)
@@ -49,7 +57,8 @@ internal static class ReorderBlocks
             yield return Block.Facts($"Order {order.Code}", [
                 ("Still to come", $"{line.Outstanding.ToText(reading.Style)} of {line.Ordered.ToText(reading.Style)}"),
                 ("State", line.State(reading.Today) + (order.IsPrepaid ? ", prepaid" : "")),
-                ("Placed", $"{Dates.Text(order.PlacedOn)}{(order.Supplier.Length > 0 ? $" with {order.Supplier}" : "")}"),
+                ("Placed",
+                    $"{Dates.Text(order.PlacedOn)}{(order.Supplier.Length > 0 ? $" with {order.Supplier}" : "")}"),
                 ("Expected", line.ExpectedOn is { } day ? Dates.Text(day) : null),
             ]);
     }
@@ -57,7 +66,8 @@ internal static class ReorderBlocks
     private static string Advice(ReorderReading reading) => reading.Suggestion switch
     {
         null => "nothing to order",
-        { OpensOn: { } opens } waiting => $"order {Counted.Of(waiting.Packs, "pack")} when the window opens on {Dates.Text(opens)}",
+        { OpensOn: { } opens } waiting =>
+            $"order {Counted.Of(waiting.Packs, "pack")} when the window opens on {Dates.Text(opens)}",
         { IsNow: true } now => $"order {Counted.Of(now.Packs, "pack")} now{reading.LateText}",
         var later => $"order {Counted.Of(later.Packs, "pack")} by {Dates.Text(later.OrderBy)}",
     };
@@ -66,13 +76,18 @@ internal static class ReorderBlocks
     private static string Delivery(ReorderReading reading)
     {
         var (lead, seen) = (reading.LeadTime, reading.LeadTime.Observed);
-        var range = seen.Count == 0 ? "" : seen.Min() == seen.Max() ? Counted.Of(seen.Min(), "day") : $"{seen.Min()} to {seen.Max()} days";
+        var range = seen.Count == 0
+            ? ""
+            : seen.Min() == seen.Max() ? Counted.Of(seen.Min(), "day") : $"{seen.Min()} to {seen.Max()} days";
         return lead.Source switch
         {
-            LeadTimeSource.Observed => $"{Counted.Of(lead.Days, "day")}, the mean of {seen.Count} deliveries that took {range}"
-                + (reading.Item.LeadTimeDays is { } entered ? $"; entered: {Counted.Of(entered, "day")}" : ""),
+            LeadTimeSource.Observed =>
+                $"{Counted.Of(lead.Days, "day")}, the mean of {seen.Count} deliveries that took {range}"
+                    + (reading.Item.LeadTimeDays is { } entered ? $"; entered: {Counted.Of(entered, "day")}" : ""),
             _ => $"{Counted.Of(lead.Days, "day")}, {(lead.Source == LeadTimeSource.Entered ? "as entered" : "assumed")}"
-                + (seen.Count == 0 ? "" : $"; observed: {range}{(seen.Count == 1 ? "" : $" in {seen.Count} deliveries")}"),
+                + (seen.Count == 0
+                    ? ""
+                    : $"; observed: {range}{(seen.Count == 1 ? "" : $" in {seen.Count} deliveries")}"),
         };
     }
 
@@ -80,14 +95,16 @@ internal static class ReorderBlocks
         reading.CoverText is { } cover ? $", {cover} at the usual rate" : "";
 
     /// <summary>What is kept beyond the usual use, and how often the whole suffices.</summary>
-    private static string? Safety(ReorderReading reading) => reading is { SafetyStock: { } safety, ReachedLevel: { } reached }
-        ? $"{Measured(safety, reading)} beyond the usual use; "
-            + $"{Scaled.ToText(reached * 100, 1)} % of deliveries come in time"
-        : null;
+    private static string? Safety(ReorderReading reading) =>
+        reading is { SafetyStock: { } safety, ReachedLevel: { } reached }
+            ? $"{Measured(safety, reading)} beyond the usual use; "
+                + $"{Scaled.ToText(reached * 100, 1)} % of deliveries come in time"
+            : null;
 
-    private static string Measured(decimal amount, ReorderReading reading) => reading.Item.Unit is Unit.Millilitre or Unit.Gram
-        ? reading.Item.Of((long)(amount * reading.Item.Unit.BasePerUnit())).ToText(reading.Style)
-        : $"{Scaled.ToText(amount, 1)} {reading.Item.Unit.Plural()}";
+    private static string Measured(decimal amount, ReorderReading reading) =>
+        reading.Item.Unit is Unit.Millilitre or Unit.Gram
+            ? reading.Item.Of((long)(amount * reading.Item.Unit.BasePerUnit())).ToText(reading.Style)
+            : $"{Scaled.ToText(amount, 1)} {reading.Item.Unit.Plural()}";
 
     private static string Before(ReorderReading reading) => reading.Suggestion is { PacksBeforeRise: > 0 and var packs }
         ? $"; {Counted.Of(packs, "pack")} before that carry you through the year after" : "";

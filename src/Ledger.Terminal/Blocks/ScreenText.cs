@@ -4,7 +4,8 @@ namespace Ledger.Terminal.Blocks;
 internal static class ScreenText
 {
     /// <summary>"7.60 EUR".</summary>
-    public static string Text(this Money money, Settings settings) => $"{money.Text(settings.Style)} {settings.Currency}".TrimEnd();
+    public static string Text(this Money money, Settings settings) =>
+        $"{money.Text(settings.Style)} {settings.Currency}".TrimEnd();
 
     /// <summary>"2026-03-13 (life since mixing), 2 days ago".</summary>
     public static string? Text(this GoodUntil? good, LocalDate today) =>
@@ -24,5 +25,6 @@ internal static class ScreenText
     public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
     /// <summary>The text with a capital and a full stop.</summary>
-    public static string Sentence(string text) => text.Length == 0 ? text : Capital(text) + (text[^1] == '.' ? "" : ".");
+    public static string Sentence(string text) =>
+        text.Length == 0 ? text : Capital(text) + (text[^1] == '.' ? "" : ".");
 }

@@ -26,9 +26,11 @@ internal static class ShelfBlocks
             ("On order", holdings.Orders.OnOrder(item) is { IsZero: false } onOrder ? onOrder.ToText(style) : null),
             ("Planned", planned is { } amount ? $"{amount.ToText(style)} in all open plans" : null),
             ("Minimum", item.MinimumOnHand is { } minimum ? Minimum(reading.Usable, minimum, style) : null),
-            .. reading.Containers.Select(container => (container.Container.Code, (string?)Line(container, item.Kind, style))),
+            .. reading.Containers.Select(container => (container.Container.Code,
+                (string?)Line(container, item.Kind, style))),
             ("Value", reading.Unpriced.IsZero ? reading.Value.Text(holdings.Settings)
-                : $"{UnpricedStock.Mark(reading.Value, isComplete: false, style)}: {reading.Unpriced.ToText(style)} came without a price"),
+                : $"{UnpricedStock.Mark(reading.Value, isComplete: false, style)}: {reading.Unpriced.ToText(style)} "
+                    + "came without a price"),
             .. Settings(item, style),
         ]);
     }
@@ -64,10 +66,12 @@ internal static class ShelfBlocks
     }
 
     /// <summary>The first day of the months that are shown.</summary>
-    public static LocalDate Since(LocalDate today) => today.With(DateAdjusters.StartOfMonth).PlusMonths(1 - MonthsShown);
+    public static LocalDate Since(LocalDate today) =>
+        today.With(DateAdjusters.StartOfMonth).PlusMonths(1 - MonthsShown);
 
     /// <summary>What left the shelf for good by month, and the last entries.</summary>
-    public static Block History(IReadOnlyList<ItemMove> moves, IReadOnlyList<StockLeft> left, Item item, Holdings holdings)
+    public static Block History(IReadOnlyList<ItemMove> moves, IReadOnlyList<StockLeft> left,
+        Item item, Holdings holdings)
     {
         var style = holdings.Settings.Style;
         if (moves.Count == 0)
@@ -92,11 +96,15 @@ internal static class ShelfBlocks
     private static string Line(ContainerReading reading, ItemKind kind, MeasureStyle style)
     {
         var container = reading.Container;
-        var dates = reading.GoodUntil is { } good ? $", {(reading.IsPast ? "expired" : "good until")} {Dates.Text(good.Date)}" : "";
+        var dates = reading.GoodUntil is { } good
+            ? $", {(reading.IsPast ? "expired" : "good until")} {Dates.Text(good.Date)}"
+            : "";
         var marks = string.Concat(container.Marks(kind).Select(mark => $", {mark}"));
-        return $"{Left(container)}, {container.Held.ToText(style)}, {(container.IsSealed ? "sealed" : "open")}{dates}{marks}";
+        return $"{Left(container)}, {container.Held.ToText(style)}, {(container.IsSealed ? "sealed" : "open")}{dates}"
+            + $"{marks}";
     }
 
     private static string Minimum(Quantity usable, Quantity minimum, MeasureStyle style) =>
-        $"{Gauge.OfPart(usable.Base, Math.Max(minimum.Base, usable.Base))}, {usable.ToText(style)} against {minimum.ToText(style)}";
+        $"{Gauge.OfPart(usable.Base, Math.Max(minimum.Base, usable.Base))}, {usable.ToText(style)} against "
+            + $"{minimum.ToText(style)}";
 }

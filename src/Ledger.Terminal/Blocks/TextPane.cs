@@ -5,8 +5,8 @@ using Terminal.Gui.Drivers;
 namespace Ledger.Terminal.Blocks;
 
 /// <summary>
-/// Blocks of text that can be scrolled: under each other, or side by side where the pane is broad and low. A mark at the edge says that
-/// there is more.
+/// Blocks of text that can be scrolled: under each other, or side by side where the pane is broad and low. A mark at
+/// the edge says that there is more.
 /// </summary>
 internal sealed class TextPane : View
 {
@@ -97,7 +97,8 @@ internal sealed class TextPane : View
 
     private EdgeBar Bar => new(_top, _rows.Count, Viewport.Height);
 
-    private bool IsSideBySide => MaySpread && _blocks.Count > 1 && Viewport.Width >= BroadFrom && Viewport.Height <= LowUpTo;
+    private bool IsSideBySide => MaySpread && _blocks.Count > 1 && Viewport.Width >= BroadFrom
+        && Viewport.Height <= LowUpTo;
 
     private int ColumnWidth() => IsSideBySide ? (Viewport.Width - 2 - Gutter) / 2 : Viewport.Width - 2;
 
@@ -110,7 +111,8 @@ internal sealed class TextPane : View
         {
             var left = Lines(_blocks.Take(1), width).ToList();
             var right = Lines(_blocks.Skip(1), width).ToList();
-            _rows = [.. Enumerable.Range(0, Math.Max(left.Count, right.Count)).Select(i => new[] { At(left, i), At(right, i) })];
+            _rows = [.. Enumerable.Range(0, Math.Max(left.Count, right.Count))
+                .Select(i => new[] { At(left, i), At(right, i) })];
         }
         else
             _rows = [.. Lines(_blocks, width).Select(line => new[] { line })];

@@ -133,10 +133,12 @@ internal sealed class FinderBox : View
         }
 
         /// <summary>What the list has no room for of the selected one, whole, under the list.</summary>
-        private IReadOnlyList<string> Whole() => Selected is { } selected && Viewport.Height >= LeastForWhole && Line(_row).EndsWith('…')
-            ? [.. Paragraph.Of($" {selected.Name}: {About(selected)}", Viewport.Width, 1).Take(MostOfWhole)] : [];
+        private IReadOnlyList<string> Whole() =>
+            Selected is { } selected && Viewport.Height >= LeastForWhole && Line(_row).EndsWith('…')
+                ? [.. Paragraph.Of($" {selected.Name}: {About(selected)}", Viewport.Width, 1).Take(MostOfWhole)] : [];
 
-        private static string About(Finding found) => found.Place.Length > 0 ? $"{found.Place}: {found.Meaning}" : found.Meaning;
+        private static string About(Finding found) =>
+            found.Place.Length > 0 ? $"{found.Place}: {found.Meaning}" : found.Meaning;
 
         private string Line(int row)
         {

@@ -3,7 +3,10 @@ using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>An entry is amended: the form of its kind, filled in with what it says now. What is different when it is saved is amended.</summary>
+/// <summary>
+/// An entry is amended: the form of its kind, filled in with what it says now. What is different when it is saved is
+/// amended.
+/// </summary>
 internal sealed class AmendForm : KindForm
 {
     private readonly JournalEntry _entry;
@@ -11,7 +14,8 @@ internal sealed class AmendForm : KindForm
     private readonly EntryText _before;
     private readonly EntryText _typedBefore;
     private EntryText _typed;
-    private readonly FormField _reason = new("Why", 30, FieldKind.Text) { Hint = "why it is amended: mistyped, found out later" };
+    private readonly FormField _reason = new("Why", 30,
+        FieldKind.Text) { Hint = "why it is amended: mistyped, found out later" };
 
     /// <param name="ledger">The ledger.</param>
     /// <param name="entry">The entry.</param>
@@ -60,7 +64,8 @@ internal sealed class AmendForm : KindForm
 
         return new Amendment
         {
-            Key = EntryKey, Date = Ledger.Today, Number = _entry.Number, Reference = _entry.Key, Changes = changes, Reason = _reason.Text,
+            Key = EntryKey, Date = Ledger.Today, Number = _entry.Number, Reference = _entry.Key,
+            Changes = changes, Reason = _reason.Text,
         };
     }
 
@@ -69,17 +74,23 @@ internal sealed class AmendForm : KindForm
         [Block.Facts("What it said -> what it says now", Changes(_typedBefore, _typed).Select(Beside))];
 
     private List<FieldChange> Changes(EntryText before, EntryText after) =>
-        [.. Amending.Between(_kind, before, after).Where(change => _kind.IsDated || change.Line > 0 || change.Field != CommonFields.Date.Name
-            || Own.Find(CommonFields.FromDay.Name) is { IsEmpty: false })];
+        [.. Amending.Between(_kind, before, after)
+            .Where(change => _kind.IsDated || change.Line > 0 || change.Field != CommonFields.Date.Name
+                || Own.Find(CommonFields.FromDay.Name) is { IsEmpty: false })];
 
     private (string Label, string? Text) Beside(FieldChange change)
     {
         if (change.Field.Length == 0)
-            return ($"Line {change.Line}", $"{LinePhrase.Write(_kind.Line!, _typedBefore.Lines[change.Line - 1])} -> taken away");
+            return ($"Line {change.Line}",
+                $"{LinePhrase.Write(_kind.Line!, _typedBefore.Lines[change.Line - 1])} -> taken away");
         var isOwn = change.Line == 0;
         var field = (isOwn ? _kind.AllFields : _kind.Line!.Fields).First(one => one.Name == change.Field);
-        var before = isOwn ? _typedBefore[field] : change.Line <= _typedBefore.Lines.Count ? _typedBefore.Lines[change.Line - 1][field] : "";
-        var label = isOwn || _typed.Lines.Count == 1 ? LabelOf(field) : $"Line {change.Line} {LabelOf(field).ToLowerInvariant()}";
+        var before = isOwn ? _typedBefore[field] : change.Line <= _typedBefore.Lines.Count
+            ? _typedBefore.Lines[change.Line - 1][field]
+            : "";
+        var label = isOwn || _typed.Lines.Count == 1
+            ? LabelOf(field)
+            : $"Line {change.Line} {LabelOf(field).ToLowerInvariant()}";
         return (label, $"{OrNothing(before)} -> {OrNothing(change.Value)}");
     }
 

@@ -28,7 +28,8 @@ internal sealed class BackUpForm : WorkForm
 
     public FormField File { get; } = new("File", 60) { Hint = "A new file, best on another disk." };
 
-    protected override string Promise => $"A copy of the ledger is written to {File.Text.Trim()}; a file that is there already is not touched.";
+    protected override string Promise =>
+        $"A copy of the ledger is written to {File.Text.Trim()}; a file that is there already is not touched.";
 
     protected override Work Work()
     {

@@ -1,6 +1,8 @@
 namespace Ledger.Terminal.Forms;
 
-/// <summary>A working solution is mixed that will be used again: like the bath whose successor it is, and into its pair.</summary>
+/// <summary>
+/// A working solution is mixed that will be used again: like the bath whose successor it is, and into its pair.
+/// </summary>
 internal sealed class BathForm : KindForm
 {
     private readonly Bath? _like;

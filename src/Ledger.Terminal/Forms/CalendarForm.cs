@@ -19,13 +19,15 @@ internal sealed class CalendarForm : WorkForm
     public override string Title => "Calendar";
 
     public override IReadOnlyList<string> Purpose =>
-        ["The ends of bottles and baths, the days to order by, deliveries and price rises as iCalendar, for the calendar that you look at anyway."];
+        ["The ends of bottles and baths, the days to order by, deliveries and price rises as iCalendar, for the "
+            + "calendar that you look at anyway."];
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows => [[File]];
 
     public FormField File { get; } = new("File", 60);
 
-    protected override string Promise => $"The days to be reminded of are written to {File.Text.Trim()}, in the place of an older file.";
+    protected override string Promise =>
+        $"The days to be reminded of are written to {File.Text.Trim()}, in the place of an older file.";
 
     protected override Work Work()
     {

@@ -13,7 +13,9 @@ internal sealed class ChoiceList(Action<string> take) : View
     private int _here;
     private int _top;
 
-    /// <summary>Shows what a field can be; nothing where it can be anything, or where only what stands in it fits.</summary>
+    /// <summary>
+    /// Shows what a field can be; nothing where it can be anything, or where only what stands in it fits.
+    /// </summary>
     /// <param name="field">The field.</param>
     /// <param name="column">Where its box begins.</param>
     /// <param name="row">The row under it.</param>
@@ -57,7 +59,8 @@ internal sealed class ChoiceList(Action<string> take) : View
 
     protected override bool OnMouseEvent(Mouse mouse)
     {
-        if (mouse.Position is { } pressed && pressed.X >= Viewport.Width - 2 && Bar.Pressed(mouse.Flags, pressed.Y) is { } top)
+        if (mouse.Position is { } pressed && pressed.X >= Viewport.Width - 2
+            && Bar.Pressed(mouse.Flags, pressed.Y) is { } top)
             return Scroll(top);
         if (mouse.Flags.HasFlag(MouseFlags.WheeledDown) || mouse.Flags.HasFlag(MouseFlags.WheeledUp))
             return Scroll(_top + (mouse.Flags.HasFlag(MouseFlags.WheeledDown) ? 1 : -1));

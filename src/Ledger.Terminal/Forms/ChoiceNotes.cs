@@ -2,7 +2,10 @@ using Ledger.Terminal.Blocks;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>What a person needs to know of a name to choose it: what is left of a bath, what is in a box and until when it is good.</summary>
+/// <summary>
+/// What a person needs to know of a name to choose it: what is left of a bath, what is in a box and until when it is
+/// good.
+/// </summary>
 internal static class ChoiceNotes
 {
     /// <summary>The note beside a name; empty where there is nothing to say.</summary>
@@ -13,18 +16,22 @@ internal static class ChoiceNotes
         {
             var reading = new BathReading(bath, holdings.AsOf);
             return Joined(
-                BathBlocks.State(reading, holdings), reading.Remaining is { } left ? $"{left.ToText(style)} left" : "", Good(reading.GoodUntil?.Date));
+                BathBlocks.State(reading, holdings), reading.Remaining is { } left ? $"{left.ToText(style)} left" : "",
+                Good(reading.GoodUntil?.Date));
         }
 
         if (holdings.Container(name) is { } box)
             return Joined(
-                box.Held.ToText(style), box.IsSealed ? "sealed" : "open", Good(box.GoodUntil(holdings.Item(box.Lot.Item)!.Keeping)?.Date), box.Storage);
+                box.Held.ToText(style), box.IsSealed ? "sealed" : "open",
+                Good(box.GoodUntil(holdings.Item(box.Lot.Item)!.Keeping)?.Date), box.Storage);
         if (holdings.Item(name) is { } item)
             return item.Name;
         if (holdings.Jug(name) is { } jug)
             return Joined(jug.Contents, $"{jug.Contents}, {jug.Room.ToText(style)} fit in");
         if (holdings.Film.Side(name) is { } side)
-            return holdings.Film.In(side) is { } sheet ? Joined(sheet.Item, sheet.Exposure is { } exposed ? $"exposed {exposed.Group}" : "loaded") : "empty";
+            return holdings.Film.In(side) is { } sheet
+                ? Joined(sheet.Item, sheet.Exposure is { } exposed ? $"exposed {exposed.Group}" : "loaded")
+                : "empty";
         if (holdings.Film.ExposedBox(name) is { } exposedBox)
             return Counted.Of(holdings.Film.At(exposedBox.Place).Count(), "exposed sheet");
         if (holdings.Film.Holder(name) is { } holder)
@@ -33,10 +40,13 @@ internal static class ChoiceNotes
             return Joined($"placed {Dates.Text(order.PlacedOn)}", order.Supplier);
         if (holdings.Process(name) is { } process)
             return Counted.Of(process.Steps.Count, "step");
-        return holdings.Plans.FirstOrDefault(plan => plan.Name == name) is { } planned ? $"for {Dates.Text(planned.On)}" : "";
+        return holdings.Plans.FirstOrDefault(plan => plan.Name == name) is { } planned
+            ? $"for {Dates.Text(planned.On)}"
+            : "";
     }
 
     private static string Good(NodaTime.LocalDate? until) => until is { } day ? $"good until {Dates.Text(day)}" : "";
 
-    private static string Joined(params IEnumerable<string> parts) => string.Join(", ", parts.Where(part => part.Length > 0));
+    private static string Joined(params IEnumerable<string> parts) =>
+        string.Join(", ", parts.Where(part => part.Length > 0));
 }

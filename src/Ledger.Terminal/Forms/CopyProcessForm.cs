@@ -10,7 +10,8 @@ internal sealed class CopyProcessForm(ILedger ledger, Process process) : Process
     public override string Title => $"Copy of {process.Name}";
 
     public override IReadOnlyList<string> Purpose =>
-        ["A process with the same steps under another name: change the copy for another developer, film or tray. The first one stays as it is."];
+        ["A process with the same steps under another name: change the copy for another developer, film or tray. The "
+            + "first one stays as it is."];
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows => [[this["process"]], [Own["note"]]];
 

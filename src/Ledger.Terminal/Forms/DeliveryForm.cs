@@ -3,7 +3,10 @@ using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>A delivery: what came, what it cost, what is printed on it; another line is for what else is to come of the same order.</summary>
+/// <summary>
+/// A delivery: what came, what it cost, what is printed on it; another line is for what else is to come of the same
+/// order.
+/// </summary>
 /// <param name="ledger">The ledger.</param>
 /// <param name="item">The item of the first line; null for none.</param>
 internal sealed class DeliveryForm(ILedger ledger, string? item) : KindForm(ledger, "delivery", ("item", item))

@@ -2,7 +2,10 @@ using Ledger.Terminal.Blocks;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>A bath is discarded, or stock is unused: a bath goes whole, only liquids go into a jug, and why a usable bath goes is asked.</summary>
+/// <summary>
+/// A bath is discarded, or stock is unused: a bath goes whole, only liquids go into a jug, and why a usable bath goes
+/// is asked.
+/// </summary>
 /// <param name="ledger">The ledger.</param>
 /// <param name="what">What it is about.</param>
 internal sealed class DiscardForm(ILedger ledger, string what) : KindForm(ledger, "discard", ("what", what))
@@ -15,17 +18,21 @@ internal sealed class DiscardForm(ILedger ledger, string what) : KindForm(ledger
     };
 
     protected override IReadOnlyList<Block> More(Posting posting) =>
-        posting.Entry is Discard && Usable is { } reading ? [Block.Of("Before you discard it", $"  {Good(reading)}.")] : [];
+        posting.Entry is Discard && Usable is { } reading
+            ? [Block.Of("Before you discard it", $"  {Good(reading)}.")]
+            : [];
 
     /// <summary>Why a bath that could be used goes, only the user knows.</summary>
-    protected override string Told(FieldProblem problem) => problem is { Field.Name: "reason", Found: "" } && Usable is { } reading
-        ? $"{this["reason"].Label}: {Good(reading)}; write why it is discarded"
-        : base.Told(problem);
+    protected override string Told(FieldProblem problem) =>
+        problem is { Field.Name: "reason", Found: "" } && Usable is { } reading
+            ? $"{this["reason"].Label}: {Good(reading)}; write why it is discarded"
+            : base.Told(problem);
 
     private bool IsBath => Holdings.Bath(this["what"].Text.Trim()) is not null;
 
     private BathReading? Usable =>
-        Holdings.Bath(this["what"].Text.Trim()) is { } bath && new BathReading(bath, Holdings.AsOf) is { IsUnusable: false } reading ? reading : null;
+        Holdings.Bath(this["what"].Text.Trim()) is { } bath
+            && new BathReading(bath, Holdings.AsOf) is { IsUnusable: false } reading ? reading : null;
 
     private static string Good(BathReading reading) => reading.GoodUntil is { } good
         ? $"{reading.Bath.Code} is good until {Dates.Text(good.Date)}"

@@ -19,7 +19,8 @@ internal sealed class ExportForm : WorkForm
     public override string Title => "Export";
 
     public override IReadOnlyList<string> Purpose =>
-        ["Every table of the ledger as a CSV file, plain text that any program can read in decades. The files appear when all of them are whole."];
+        ["Every table of the ledger as a CSV file, plain text that any program can read in decades. The files appear "
+            + "when all of them are whole."];
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows => [[Folder], [Replace]];
 

@@ -14,7 +14,8 @@ internal sealed class FieldBoxes
     /// <param name="fields">The fields in order.</param>
     /// <param name="holdings">What they offer from.</param>
     /// <param name="terms">How they are read.</param>
-    /// <param name="named">The field that names the entry: nothing is completed in it, for a name may begin like another.</param>
+    /// <param name="named">The field that names the entry: nothing is completed in it, for a name may begin like
+    /// another.</param>
     public FieldBoxes(IReadOnlyList<Field> fields, Holdings holdings, ReadingTerms terms, Field? named = null)
     {
         (_fields, _holdings, _terms) = (fields, holdings, terms);
@@ -38,10 +39,12 @@ internal sealed class FieldBoxes
     public bool AreEmpty => _boxes.Values.All(box => box.IsEmpty);
 
     /// <summary>The field of that name.</summary>
-    public FormField this[string name] => Find(name) ?? throw new ArgumentException($"there is no field {name}", nameof(name));
+    public FormField this[string name] =>
+        Find(name) ?? throw new ArgumentException($"there is no field {name}", nameof(name));
 
     /// <summary>The field of that name, or null.</summary>
-    public FormField? Find(string name) => _fields.FirstOrDefault(field => field.Name == name) is { } field ? _boxes[field] : null;
+    public FormField? Find(string name) =>
+        _fields.FirstOrDefault(field => field.Name == name) is { } field ? _boxes[field] : null;
 
     /// <summary>The field on the form that a description's field is, or null.</summary>
     public FormField? Find(Field field) => _boxes.GetValueOrDefault(field);
@@ -55,7 +58,8 @@ internal sealed class FieldBoxes
 
     /// <summary>The fields of several names, divided by blanks or commas, that the ledger offers.</summary>
     public IEnumerable<(FormField Box, string Divider)> Lists =>
-        _fields.Where(one => one is { Notation.Divider: not null, Choices: not null }).Select(one => (_boxes[one], one.Notation.Divider!));
+        _fields.Where(one => one is { Notation.Divider: not null, Choices: not null })
+            .Select(one => (_boxes[one], one.Notation.Divider!));
 
     /// <summary>What stands in those that are asked for.</summary>
     public EntryText Written(Func<Field, bool> isAsked)
@@ -75,8 +79,8 @@ internal sealed class FieldBoxes
                 box.Begin(text);
     }
 
-    /// <summary>Writes into every field that nobody has typed in what its description offers, given what stands in the others; what is
-    /// offered in one may call for another in the next.</summary>
+    /// <summary>Writes into every field that nobody has typed in what its description offers, given what stands in the
+    /// others; what is offered in one may call for another in the next.</summary>
     public void Offer()
     {
         for (var rounds = 0; rounds < _fields.Count; rounds++)
@@ -105,25 +109,32 @@ internal sealed class FieldBoxes
         _boxes[field].Offer(text is { Length: > 0 } ? InUnits(field, text, Values) : null);
     }
 
-    /// <summary>A figure as the user measures: what is offered in millilitres stands in fluid ounces where those are chosen.</summary>
+    /// <summary>
+    /// A figure as the user measures: what is offered in millilitres stands in fluid ounces where those are chosen.
+    /// </summary>
     private string InUnits(Field field, string text, FieldValues values) =>
-        field.Notation.Shape == Shape.Number && char.IsAsciiLetter(text[^1]) ? field.Rewritten(text, values, _terms) : text;
+        field.Notation.Shape == Shape.Number && char.IsAsciiLetter(text[^1])
+            ? field.Rewritten(text, values, _terms)
+            : text;
 
-    private FormField Made(Field field, bool isName) => new(Label(field), field.Width, isName ? FieldKind.Text : KindOf(field))
-    {
-        Hint = ScreenText.Sentence(field.Help),
-        Today = _terms.Today,
-        Choices = () => Choices(field),
-        NoteOf = name => ChoiceNotes.Of(name, _holdings),
-        IsNeeded = field.IsNeeded,
-        Makes = isName || field.Choices is null ? null : Makers.Of(field),
-    };
+    private FormField Made(Field field, bool isName) =>
+        new(Label(field), field.Width, isName ? FieldKind.Text : KindOf(field))
+        {
+            Hint = ScreenText.Sentence(field.Help),
+            Today = _terms.Today,
+            Choices = () => Choices(field),
+            NoteOf = name => ChoiceNotes.Of(name, _holdings),
+            IsNeeded = field.IsNeeded,
+            Makes = isName || field.Choices is null ? null : Makers.Of(field),
+        };
 
     /// <summary>What can be chosen; nothing too where nothing must be.</summary>
     private IEnumerable<string> Choices(Field field)
     {
         var choices = field.Choices?.Invoke(Values, _holdings) ?? field.Notation.Words;
-        return field.IsNeeded || field.Notation.Words.Count > 0 || field.Notation.Shape != Shape.Choice ? choices : choices.Prepend("");
+        return field.IsNeeded || field.Notation.Words.Count > 0 || field.Notation.Shape != Shape.Choice
+            ? choices
+            : choices.Prepend("");
     }
 
     private string Label(Field field) => !_terms.Style.UsesFluidOunces ? field.Label

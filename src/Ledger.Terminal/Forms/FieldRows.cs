@@ -9,7 +9,9 @@ internal static class FieldRows
     private const int Flowing = 68;
     private const int Gap = 2;
 
-    /// <summary>The fields row by row. The boxes that begin a row stand below each other, behind the longest label.</summary>
+    /// <summary>
+    /// The fields row by row. The boxes that begin a row stand below each other, behind the longest label.
+    /// </summary>
     /// <param name="fields">The fields in order.</param>
     /// <param name="most">The most fields of a row.</param>
     /// <param name="labels">The columns of the labels that begin a row, where other rows decide.</param>
@@ -31,7 +33,9 @@ internal static class FieldRows
 
     /// <summary>Where a field's box begins when it is put behind what ends at the column.</summary>
     public static int BoxAt(FormField field, int column, int labels) =>
-        field.Kind == FieldKind.Tick ? Math.Max(column, labels) : column + (column == 0 ? labels : field.Label.Length + 1);
+        field.Kind == FieldKind.Tick
+            ? Math.Max(column, labels)
+            : column + (column == 0 ? labels : field.Label.Length + 1);
 
     /// <summary>Where the next field can begin.</summary>
     public static int Behind(FormField field, int box) =>

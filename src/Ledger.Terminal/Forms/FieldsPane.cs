@@ -2,7 +2,9 @@ using Ledger.Terminal.Themes;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>The rows of a form. They scroll with the cursor, and a mark at the edge says that there is more above or below.</summary>
+/// <summary>
+/// The rows of a form. They scroll with the cursor, and a mark at the edge says that there is more above or below.
+/// </summary>
 internal sealed class FieldsPane : View
 {
     private int _rows;
@@ -10,7 +12,10 @@ internal sealed class FieldsPane : View
 
     public FieldsPane() => CanFocus = true;
 
-    /// <summary>Says how many rows there are. The height would do for the size of the content, but then nothing could be scrolled.</summary>
+    /// <summary>
+    /// Says how many rows there are. The height would do for the size of the content, but then nothing could be
+    /// scrolled.
+    /// </summary>
     public void Hold(int rows)
     {
         _rows = rows;

@@ -58,7 +58,9 @@ internal abstract class FormModel(ILedger ledger) : Form
         return saving;
     }
 
-    /// <summary>What the form shows of what would be written beside the shelf before and after; nothing for most forms.</summary>
+    /// <summary>
+    /// What the form shows of what would be written beside the shelf before and after; nothing for most forms.
+    /// </summary>
     protected virtual IReadOnlyList<Block> More(Posting posting) => [];
 
     /// <summary>Makes the entry from the fields, or says what could not be read of them.</summary>

@@ -49,7 +49,8 @@ internal sealed class FormPage : Page
         _cautions.Height = Dim.Func(_ => CautionLines);
         _fields.Y = Pos.Bottom(_cautions);
         _fields.Width = Dim.Fill();
-        _fields.Height = Dim.Func(_ => Math.Min(_rows + 1, Math.Max(3, Viewport.Height - LeastBelow - 2 - CautionLines)));
+        _fields.Height =
+            Dim.Func(_ => Math.Min(_rows + 1, Math.Max(3, Viewport.Height - LeastBelow - 2 - CautionLines)));
         _hint.Y = Pos.Bottom(_fields);
         _hint.Height = Dim.Func(_ => _hint.Text.Length > Viewport.Width - 2 ? 2 : 1);
         var rule = new Rule { X = 1, Y = Pos.Bottom(_hint), Width = Dim.Fill(1), Height = 1 };
@@ -63,7 +64,8 @@ internal sealed class FormPage : Page
     }
 
     /// <summary>The keys of every form beside the function keys.</summary>
-    public static IReadOnlyList<Key> OwnKeys { get; } = [Key.D.WithCtrl, Key.N.WithCtrl, Key.E.WithCtrl, Key.O.WithCtrl];
+    public static IReadOnlyList<Key> OwnKeys { get; } = [Key.D.WithCtrl, Key.N.WithCtrl, Key.E.WithCtrl,
+        Key.O.WithCtrl];
 
     public override string Heading => _form.Title;
 
@@ -74,23 +76,29 @@ internal sealed class FormPage : Page
     public override IReadOnlyList<string> Purpose =>
     [
         .. _form.Purpose,
-        "Tab or Enter goes to the next field, Up and Down offer other values, and what is below the line shows what would come of it, "
-        + "every bottle, bath and box before and after. Nothing is written until then.",
+        "Tab or Enter goes to the next field, Up and Down offer other values, and what is below the line shows what "
+            + "would come of it, every bottle, bath and box before and after. Nothing is written until then.",
     ];
 
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         new(Key.F8, "F8", _form.SaveLabel, "does it, in one step (Ctrl+S too)", Saves),
-        .. _form.Keys.Select(key => new ScreenAction(key.Key, key.Key.ToString(), key.Label, key.Meaning, _ => Press(key))),
+        .. _form.Keys.Select(key => new ScreenAction(key.Key, key.Key.ToString(), key.Label,
+            key.Meaning, _ => Press(key))),
         .. _form is { Difference: null, Anyway: null } ? Array.Empty<ScreenAction>()
-            : [new(Key.F6, "F6", "It is so", "answers a question of the program: it is so, or the book was wrong and the difference is booked", _ => Agree())],
-        .. _form.LastDay is { } day ? [new(day.Key, day.Key.ToString(), day.Label, day.Meaning, _ => Press(day))] : Array.Empty<ScreenAction>(),
+            : [new(Key.F6, "F6", "It is so",
+                "answers a question of the program: it is so, or the book was wrong and the difference is "
+                    + "booked", _ => Agree())],
+        .. _form.LastDay is { } day ? [new(day.Key, day.Key.ToString(), day.Label, day.Meaning, _ => Press(day))]
+            : Array.Empty<ScreenAction>(),
         .. Current is { Makes: { } what } ? [Made(what)] : Array.Empty<ScreenAction>(),
         .. _verdict is Rejected { Refusal.Entry: { } entry } ? [new(
-            Key.O.WithCtrl, "Ctrl+O", $"Entry {entry}", "opens the entry that stands in the way; this form waits", _ => new EntryStep(entry))]
+            Key.O.WithCtrl, "Ctrl+O", $"Entry {entry}", "opens the entry that stands in the way; this form waits",
+            _ => new EntryStep(entry))]
             : Array.Empty<ScreenAction>(),
         .. _form.IsTouched && _form.ParkedAs is not null
-            ? [new(Key.E.WithCtrl, "Ctrl+E", "Empty", "empties the form, as it was when it was new", _ => Empty())] : Array.Empty<ScreenAction>(),
+            ? [new(Key.E.WithCtrl, "Ctrl+E", "Empty", "empties the form, as it was when it was new", _ => Empty())]
+            : Array.Empty<ScreenAction>(),
     ];
 
     public override bool TakesTyping => true;
@@ -149,7 +157,9 @@ internal sealed class FormPage : Page
         return true;
     }
 
-    /// <summary>The cursor begins in the field that is most often written, and later goes back to where it was.</summary>
+    /// <summary>
+    /// The cursor begins in the field that is most often written, and later goes back to where it was.
+    /// </summary>
     protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView)
     {
         base.OnHasFocusChanged(newHasFocus, previousFocusedView, focusedView);
@@ -166,8 +176,9 @@ internal sealed class FormPage : Page
     }
 
     private ScreenAction Made(string what) => new(
-        Key.N.WithCtrl, "Ctrl+N", $"New {what}", $"writes down a new {what} for the field with the cursor, and goes on here",
-        _ => Current is { } field && _form.Maker(field) is { } maker ? new FormStep(maker) : null);
+        Key.N.WithCtrl, "Ctrl+N", $"New {what}",
+        $"writes down a new {what} for the field with the cursor, and goes on "
+            + "here", _ => Current is { } field && _form.Maker(field) is { } maker ? new FormStep(maker) : null);
 
     private Step? Empty()
     {
@@ -234,7 +245,8 @@ internal sealed class FormPage : Page
         {
             var at = FieldRows.BoxAt(field, column, labels);
             if (field.Kind != FieldKind.Tick)
-                _fields.Add(new Label { Text = field.Label, X = column, Y = row, Width = at - column, Height = 1, CanFocus = false });
+                _fields.Add(new Label { Text = field.Label, X = column, Y = row, Width = at - column,
+                    Height = 1, CanFocus = false });
             View box = field.Kind != FieldKind.Tick ? new FieldBox(field, FieldRows.WidthOf(field, at), Edited, Next)
                 : new PressBox(() => $"[{(field.IsTicked ? "x" : " ")}] {field.Label}", () => Tick(field), Next)
                 {
@@ -248,7 +260,10 @@ internal sealed class FormPage : Page
         }
     }
 
-    /// <summary>While the fields are built again, the cursor falls from one that goes to the next, which is not to be scrolled to.</summary>
+    /// <summary>
+    /// While the fields are built again, the cursor falls from one that goes to the next, which is not to be scrolled
+    /// to.
+    /// </summary>
     private void OnFocus(string hint, int row, bool hasFocus)
     {
         if (!hasFocus || _isBuilding)
@@ -316,8 +331,8 @@ internal sealed class FormPage : Page
     private void Judge() => Show(_form.Judge());
 
     /// <summary>
-    /// What a key makes of the form is shown with the key, unless all that happened since has to be worked out for it: that is done once, when
-    /// the typing pauses.
+    /// What a key makes of the form is shown with the key, unless all that happened since has to be worked out for it:
+    /// that is done once, when the typing pauses.
     /// </summary>
     private void JudgeSoon()
     {
@@ -345,11 +360,14 @@ internal sealed class FormPage : Page
         _outcome.Show([.. _verdict.Blocks, .. Mends(_verdict)]);
     }
 
-    /// <summary>The cautions stand above the fields from the first moment; an item that is named adds its own.</summary>
+    /// <summary>
+    /// The cautions stand above the fields from the first moment; an item that is named adds its own.
+    /// </summary>
     private void ShowCautions()
     {
         var width = Viewport.Width > 2 ? Viewport.Width - 2 : NarrowWidth;
-        var text = string.Join('\n', _form.Cautions.SelectMany(caution => Paragraph.Of($"! {caution}", width, 2)).Take(MostCautions));
+        var text = string.Join('\n',
+            _form.Cautions.SelectMany(caution => Paragraph.Of($"! {caution}", width, 2)).Take(MostCautions));
         if (text == _cautions.Text)
             return;
         _cautions.Text = text;
@@ -364,15 +382,22 @@ internal sealed class FormPage : Page
         var made = verdict is Ready ? null : _form.Fields.FirstOrDefault(field => field.IsUnknown);
         List<string> ways =
         [
-            .. made is null ? [] : new[] { $"  Ctrl+N in {made.Label} writes down a new {made.Makes}; this form waits and goes on with it." },
-            .. verdict is Rejected { Refusal: var refusal } ? [$"  {Mending.Of(refusal, _form.Difference is not null)}"] : Array.Empty<string>(),
+            .. made is null
+                ? []
+                : new[] { $"  Ctrl+N in {made.Label} writes down a new {made.Makes}; this form waits and goes on with "
+                    + "it." },
+            .. verdict is Rejected { Refusal: var refusal }
+                ? [$"  {Mending.Of(refusal, _form.Difference is not null)}"]
+                : Array.Empty<string>(),
         ];
         return ways.Count == 0 ? [] : [Block.Of("What mends it", ways)];
     }
 
     private void Next() => Turn(1);
 
-    /// <summary>Through all fields and the saving, round and round: no key leads to where nothing can be typed.</summary>
+    /// <summary>
+    /// Through all fields and the saving, round and round: no key leads to where nothing can be typed.
+    /// </summary>
     private void Turn(int by)
     {
         List<View> stops = [.. _boxes.Select(box => box.Box), _save!];

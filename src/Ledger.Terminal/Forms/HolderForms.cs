@@ -5,7 +5,8 @@ internal static class HolderForms
 {
     /// <summary>Sheets are loaded into the empty sides of a holder.</summary>
     public static KindForm Load(ILedger ledger, string? holder) => new(
-        ledger, "load", ("sides", Sides(ledger, holder, " ", (film, side) => side.OutOfService is null && film.In(side) is null)));
+        ledger, "load",
+        ("sides", Sides(ledger, holder, " ", (film, side) => side.OutOfService is null && film.In(side) is null)));
 
     /// <summary>The first sheet of a holder that was not exposed yet is exposed; of any, without one.</summary>
     public static KindForm Expose(ILedger ledger, string? holder)
@@ -19,7 +20,8 @@ internal static class HolderForms
     public static KindForm Unload(ILedger ledger, string? from) => new(
         ledger, "unload", ("from", Sides(ledger, from, ", ", (film, side) => film.In(side) is not null) ?? from));
 
-    private static string? Sides(ILedger ledger, string? holder, string divider, Func<FilmRegister, HolderSide, bool> suits)
+    private static string? Sides(ILedger ledger, string? holder, string divider,
+        Func<FilmRegister, HolderSide, bool> suits)
     {
         var film = ledger.HoldingsOn(ledger.Today).Film;
         return holder is not null && film.Holder(holder) is { } known

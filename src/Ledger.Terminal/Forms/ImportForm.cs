@@ -15,7 +15,8 @@ internal sealed class ImportForm : WorkForm
         _upkeep = upkeep;
         Kind = new("Kind", 16, FieldKind.Choice)
         {
-            Choices = () => upkeep.ImportKinds.Prepend(Folder), Hint = "What the rows of the file are; folder for all known files of a folder.",
+            Choices = () => upkeep.ImportKinds.Prepend(Folder),
+            Hint = "What the rows of the file are; folder for all known files of a folder.",
         };
         OnlyTry.Offer("yes");
     }
@@ -44,7 +45,8 @@ internal sealed class ImportForm : WorkForm
         if (field != Path)
             return;
         var name = System.IO.Path.GetFileNameWithoutExtension(Path.Text.Trim());
-        Kind.Offer(_upkeep.ImportKinds.FirstOrDefault(kind => kind.Equals(name, StringComparison.OrdinalIgnoreCase)) ?? Folder);
+        Kind.Offer(_upkeep.ImportKinds.FirstOrDefault(kind => kind.Equals(name, StringComparison.OrdinalIgnoreCase))
+            ?? Folder);
     }
 
     protected override string Promise => !OnlyTry.IsTicked

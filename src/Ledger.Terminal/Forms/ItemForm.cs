@@ -4,15 +4,17 @@ using Ledger.Terminal.Pages;
 namespace Ledger.Terminal.Forms;
 
 /// <summary>
-/// A product is written down for the first time, or the settings of a known one are changed. Each kind is asked for what it has; what a known
-/// item has besides is asked for too, so that nothing is lost by saving it.
+/// A product is written down for the first time, or the settings of a known one are changed. Each kind is asked for
+/// what it has; what a known item has besides is asked for too, so that nothing is lost by saving it.
 /// </summary>
 internal sealed class ItemForm : KindForm
 {
     private static readonly string[] Common =
-        ["item", "name", "kind", "pack", "lead_time_days", "service_level", "minimum_on_hand", "cautions", "note", "date"];
+        ["item", "name", "kind", "pack", "lead_time_days", "service_level", "minimum_on_hand",
+            "cautions", "note", "date"];
 
-    private static readonly string[] OfFilm = ["format", "role", "fixer_factor", "sealed_days", "freezer_days", "fridge_days", "thaw_hours", "formula"];
+    private static readonly string[] OfFilm = ["format", "role", "fixer_factor", "sealed_days",
+        "freezer_days", "fridge_days", "thaw_hours", "formula"];
 
     private static readonly string[] OfFilmAlone = ["format", "fixer_factor"];
 
@@ -43,18 +45,21 @@ internal sealed class ItemForm : KindForm
 
     public override FormField First => _known is not null ? this["pack"] : this[this["item"].IsEmpty ? "item" : "name"];
 
-    protected override bool Asks(Field field) => field == CommonFields.FromDay || Common.Contains(field.Name) || _kindNow switch
-    {
-        "film" => OfFilm.Contains(field.Name),
-        "chemical" => !OfFilmAlone.Contains(field.Name),
-        _ => false,
-    } || (_known is not null && field.Name is not ("unit" or "from_day") && !this[field.Name].IsEmpty && !IsSilent(field.Name));
+    protected override bool Asks(Field field) =>
+        field == CommonFields.FromDay || Common.Contains(field.Name) || _kindNow switch
+        {
+            "film" => OfFilm.Contains(field.Name),
+            "chemical" => !OfFilmAlone.Contains(field.Name),
+            _ => false,
+        } || (_known is not null && field.Name is not ("unit" or "from_day") && !this[field.Name].IsEmpty
+            && !IsSilent(field.Name));
 
     protected override void OfferAll()
     {
         var (kind, format) = (this["kind"].Text, this["format"].Text);
         base.OfferAll();
-        if (this["kind"].Choices().FirstOrDefault(word => word.Equals(this["kind"].Text.Trim(), StringComparison.OrdinalIgnoreCase)) is { } said)
+        if (this["kind"].Choices().FirstOrDefault(word => word.Equals(this["kind"].Text.Trim(),
+            StringComparison.OrdinalIgnoreCase)) is { } said)
             _kindNow = said;
         if (Holdings.Item(this["item"].Text.Trim()) is not null)
             return;
@@ -78,7 +83,8 @@ internal sealed class ItemForm : KindForm
             .Select(fact => (fact.Label, (string?)$"{fact.Before} -> {fact.After}")).ToList();
         if (_known.Name != item.Name)
             changed.Insert(0, ("Name", $"{_known.Name} -> {item.Name}"));
-        return [changed.Count == 0 ? Block.Of("Before -> after", "Nothing changes yet.") : Block.Facts("Before -> after", changed)];
+        return [changed.Count == 0 ? Block.Of("Before -> after", "Nothing changes yet.")
+            : Block.Facts("Before -> after", changed)];
     }
 
     private static string All(IEnumerable<(string Label, string? Text)> facts, string label) =>

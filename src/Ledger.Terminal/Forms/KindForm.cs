@@ -2,7 +2,10 @@ using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>The form of a kind of entry, made from its description. Forms that do more are derived from it and read nothing themselves.</summary>
+/// <summary>
+/// The form of a kind of entry, made from its description. Forms that do more are derived from it and read nothing
+/// themselves.
+/// </summary>
 internal class KindForm : FormModel
 {
     /// <summary>The most fields of a row; more would be a wall of words.</summary>
@@ -16,8 +19,8 @@ internal class KindForm : FormModel
     /// <param name="ledger">The ledger.</param>
     /// <param name="kind">The kind's name.</param>
     /// <param name="begin">
-    /// What is written in it when it opens, by the fields' names: what it is about. It stands in place of what the description offers; a
-    /// field that only a line has is one of the first line.
+    /// What is written in it when it opens, by the fields' names: what it is about. It stands in place of what the
+    /// description offers; a field that only a line has is one of the first line.
     /// </param>
     public KindForm(ILedger ledger, string kind, params ReadOnlySpan<(string Field, string? Text)> begin)
         : base(ledger)
@@ -26,7 +29,8 @@ internal class KindForm : FormModel
         Holdings = ledger.HoldingsOn(ledger.Today);
         _about = string.Join(' ', begin.ToArray().Where(one => one.Text is not null).Select(one => one.Text));
         Terms = ReadingTerms.Typed(Holdings, ledger.Today);
-        _own = new([.. _kind.AllFields.Where(field => field != CommonFields.Reference)], Holdings, Terms, _kind.NamedBy);
+        _own = new([.. _kind.AllFields.Where(field => field != CommonFields.Reference)], Holdings,
+            Terms, _kind.NamedBy);
         _own["date"].Begin(Dates.Text(ledger.Today));
         if (_kind.Line is not null)
             AddLine();
@@ -38,7 +42,8 @@ internal class KindForm : FormModel
 
     public override string Title => _kind.Title;
 
-    public override IReadOnlyList<string> Purpose => [_kind.Purpose, .. _kind.Details, .. ChemistryCautions.Rest(_kind)];
+    public override IReadOnlyList<string> Purpose =>
+        [_kind.Purpose, .. _kind.Details, .. ChemistryCautions.Rest(_kind)];
 
     public override string Example => $"As a command: trayledger record {_kind.Name} {_kind.Example}";
 
@@ -51,7 +56,8 @@ internal class KindForm : FormModel
     public override FormField? Difference => _own.Find("book_difference");
 
     public override FormKey? LastDay => !_kind.IsDated ? null
-        : new(Key.D.WithCtrl, "Last day", "writes the day of the last entry, for what is entered later", _ => WriteLastDay());
+        : new(Key.D.WithCtrl, "Last day", "writes the day of the last entry, for what is entered later",
+            _ => WriteLastDay());
 
     public override FormField? Anyway => _own["anyway"];
 
@@ -113,17 +119,24 @@ internal class KindForm : FormModel
     /// <summary>Whether a field is asked for; what is not is not read either.</summary>
     protected virtual bool Asks(Field field) => true;
 
-    /// <summary>Whether its place in the day is asked: only of what stands in the journal already; what is new comes last.</summary>
+    /// <summary>
+    /// Whether its place in the day is asked: only of what stands in the journal already; what is new comes last.
+    /// </summary>
     protected virtual bool AsksPlace => false;
 
-    /// <summary>From which day a definition has effect, where it changes one: what is new reaches back in any case.</summary>
+    /// <summary>
+    /// From which day a definition has effect, where it changes one: what is new reaches back in any case.
+    /// </summary>
     protected IEnumerable<IReadOnlyList<FormField>> FromDayRow =>
-        _own.Find("from_day") is { } from && (_kind.NamedBy is not { } named || Holdings.Defines(_kind.Name, _own[named.Name].Text)) ? [[from]] : [];
+        _own.Find("from_day") is { } from
+            && (_kind.NamedBy is not { } named || Holdings.Defines(_kind.Name, _own[named.Name].Text)) ? [[from]] : [];
 
     /// <summary>Whether a line counts for nothing as it stands.</summary>
     protected virtual bool IsBlank(FieldBoxes line) => _kind.Line is { IsNeeded: false } && line.AreEmpty;
 
-    /// <summary>What is added as another line; it is among the lines already, and may be given what it is about.</summary>
+    /// <summary>
+    /// What is added as another line; it is among the lines already, and may be given what it is about.
+    /// </summary>
     protected virtual FormField? Another() => OpenIn(AddLine());
 
     /// <summary>What a problem is called; the same words as in every other door.</summary>
@@ -133,7 +146,9 @@ internal class KindForm : FormModel
     protected virtual EntryText Written()
     {
         var text = _own.Written(field => Asks(field) && (_kind.IsDated || field != CommonFields.Date));
-        text.Key = _kind.ReferenceField is { } named && text[named].Trim() is { Length: > 0 } reference ? reference : EntryKey;
+        text.Key = _kind.ReferenceField is { } named && text[named].Trim() is { Length: > 0 } reference
+            ? reference
+            : EntryKey;
         var written = _lines.Where(line => !IsBlank(line)).ToList();
         foreach (var line in written.Count == 0 && _kind.Line is { IsNeeded: true } ? _lines.Take(1) : written)
             text.Lines.Add(line.Written(Asks));
@@ -172,7 +187,8 @@ internal class KindForm : FormModel
     protected void ClearLines() => _lines.Clear();
 
     /// <summary>The field of a line that the cursor goes to.</summary>
-    protected virtual FormField? OpenIn(FieldBoxes line) => line.Open(isOffered: false) ?? line.Open(isOffered: true) ?? line.All.First();
+    protected virtual FormField? OpenIn(FieldBoxes line) =>
+        line.Open(isOffered: false) ?? line.Open(isOffered: true) ?? line.All.First();
 
     /// <summary>Takes the line with the cursor away, but not the last one.</summary>
     protected FormField? Drop(FormField? at)
@@ -200,7 +216,8 @@ internal class KindForm : FormModel
     private FormField AddNext(FormField list, string divider)
     {
         var names = list.Text.Split(
-            divider.Trim() is { Length: > 0 } sign ? sign : " ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+            divider.Trim() is { Length: > 0 } sign ? sign : " ",
+            StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         if (list.Choices().FirstOrDefault(name => !names.Contains(name, StringComparer.OrdinalIgnoreCase)) is { } next)
             list.Type(string.Join(divider, names.Append(next)));
         OfferAll();
@@ -217,7 +234,8 @@ internal class KindForm : FormModel
 
     /// <summary>What a field is called in the form.</summary>
     protected string LabelOf(Field field) =>
-        (_own.Find(field) ?? _lines.Select(line => line.Find(field)).FirstOrDefault(box => box is not null))?.Label ?? field.Label;
+        (_own.Find(field) ?? _lines.Select(line => line.Find(field)).FirstOrDefault(box => box is not null))?.Label
+            ?? field.Label;
 
     /// <summary>The fields row by row: the lines between those of the whole and the note.</summary>
     private IReadOnlyList<IReadOnlyList<FormField>> Flow()
@@ -227,7 +245,8 @@ internal class KindForm : FormModel
         var labels = lines.Append(above).Max(fields => FieldRows.LabelsOf(FieldRows.Of(fields, Abreast)));
         return
         [
-            .. FieldRows.Of(above, Abreast, labels), .. lines.SelectMany(line => FieldRows.Of(line, Abreast, labels)), .. FromDayRow, [_own["note"]],
+            .. FieldRows.Of(above, Abreast, labels), .. lines.SelectMany(line => FieldRows.Of(line, Abreast, labels)),
+            .. FromDayRow, [_own["note"]],
             .. AsksPlace && _own.Find("before") is { } place ? new IReadOnlyList<FormField>[] { [place] } : [],
             .. _own["anyway"].IsTicked ? new IReadOnlyList<FormField>[] { [_own["anyway"]] } : [],
         ];

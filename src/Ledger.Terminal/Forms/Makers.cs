@@ -5,7 +5,10 @@ namespace Ledger.Terminal.Forms;
 /// <summary>The forms that bring into being what another form names and the ledger does not know yet.</summary>
 internal static class Makers
 {
-    /// <summary>What a field names, in a word: item, jug, process, holder, bath, order, plan, format; null where it names nothing of the kind.</summary>
+    /// <summary>
+    /// What a field names, in a word: item, jug, process, holder, bath, order, plan, format; null where it names
+    /// nothing of the kind.
+    /// </summary>
     public static string? Of(Field field) => field.Notation.Placeholder switch
     {
         "ITEM" or "FILM" or "PAPER" => "item",

@@ -2,7 +2,10 @@ using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>Packs of one or several items are ordered: as many as are suggested, at the last price; another line is for what else is due.</summary>
+/// <summary>
+/// Packs of one or several items are ordered: as many as are suggested, at the last price; another line is for what
+/// else is due.
+/// </summary>
 internal sealed class OrderForm : KindForm
 {
     private readonly IReadOnlyList<ReorderReading> _readings = [];
@@ -34,7 +37,8 @@ internal sealed class OrderForm : KindForm
 
     protected override FormField? Another()
     {
-        var due = _readings.FirstOrDefault(one => one.Suggestion is { IsNow: true } && !Lines.Any(line => Names(line, one.Item.Code)));
+        var due = _readings.FirstOrDefault(one => one.Suggestion is { IsNow: true }
+            && !Lines.Any(line => Names(line, one.Item.Code)));
         var added = AddLine();
         if (due is not null)
             added["item"].Begin(due.Item.Code);
@@ -42,5 +46,6 @@ internal sealed class OrderForm : KindForm
         return OpenIn(added);
     }
 
-    private static bool Names(FieldBoxes line, string item) => line["item"].Text.Trim().Equals(item, StringComparison.OrdinalIgnoreCase);
+    private static bool Names(FieldBoxes line, string item) =>
+        line["item"].Text.Trim().Equals(item, StringComparison.OrdinalIgnoreCase);
 }

@@ -4,8 +4,8 @@ using System.Text.Json;
 namespace Ledger.Terminal.Forms;
 
 /// <summary>
-/// What stands in a form, as text that outlives it: each field with how its text came there, line by line, and the key of
-/// the entry that it would write, so that saving it twice writes once.
+/// What stands in a form, as text that outlives it: each field with how its text came there, line by line, and the key
+/// of the entry that it would write, so that saving it twice writes once.
 /// </summary>
 internal static class ParkedForm
 {
@@ -33,7 +33,8 @@ internal static class ParkedForm
     }
 
     /// <summary>
-    /// Reads it into the fields. A field that it does not know stays empty; what another version knew beside is passed over.
+    /// Reads it into the fields. A field that it does not know stays empty; what another version knew beside is passed
+    /// over.
     /// </summary>
     /// <param name="text">What was written.</param>
     /// <param name="own">The fields beside the lines.</param>

@@ -15,9 +15,10 @@ internal sealed class PlanForm : SheetLines
     /// <summary>Opens the form for a plan that is changed; for a new one without it.</summary>
     public PlanForm(ILedger ledger, OpenPlan? plan = null)
         : base(
-            ledger, "plan", ("plan", plan?.Name), ("on", plan is null || plan.On <= ledger.Today ? null : Dates.Text(plan.On)),
-            ("what", plan is { IsTrip: true } ? "trip" : null), ("process", plan?.Request.Process), ("minutes", plan?.Request.Times.Text),
-            ("bath", plan?.Request.Bath), ("note", plan?.Note))
+            ledger, "plan", ("plan", plan?.Name),
+            ("on", plan is null || plan.On <= ledger.Today ? null : Dates.Text(plan.On)),
+            ("what", plan is { IsTrip: true } ? "trip" : null), ("process", plan?.Request.Process),
+            ("minutes", plan?.Request.Times.Text), ("bath", plan?.Request.Bath), ("note", plan?.Note))
     {
         _plan = plan;
         if (plan is not null)
@@ -31,13 +32,16 @@ internal sealed class PlanForm : SheetLines
     public override IReadOnlyList<string> Purpose =>
     [
         .. base.Purpose,
-        "F7 takes over the exposed sheets that wait, each by its number; Exposed sheets on the Plan screen (F2 finds it) picks some of them.",
-        "Below the line stands what it comes to: the batches, the trays, what is short and what would cure it, and what it costs.",
+        "F7 takes over the exposed sheets that wait, each by its number; Exposed sheets on the Plan screen (F2 finds "
+            + "it) picks some of them.",
+        "Below the line stands what it comes to: the batches, the trays, what is short and what would cure it, and "
+            + "what it costs.",
     ];
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows =>
     [
-        [this["plan"], this["on"], this["what"]], [this["process"], this["minutes"], this["bath"]], [Own["note"]], .. Lines.SelectMany(Row),
+        [this["plan"], this["on"], this["what"]], [this["process"], this["minutes"], this["bath"]],
+        [Own["note"]], .. Lines.SelectMany(Row),
     ];
 
     public override IReadOnlyList<FormKey> Keys =>
@@ -48,9 +52,11 @@ internal sealed class PlanForm : SheetLines
             _ => TakeOver(KnownSheets.Request(KnownSheets.Exposed(Holdings)))),
     ];
 
-    protected override IReadOnlyList<Block> More(Posting posting) => posting.Entry is PlannedSession { IsTrip: false } planned
-        ? new PlanBlocks(Holdings.Settings, RefusalText.Of).Of(SessionPlanning.Of(planned.Request, Holdings, planned.On, Ledger))
-        : [];
+    protected override IReadOnlyList<Block> More(Posting posting) =>
+        posting.Entry is PlannedSession { IsTrip: false } planned
+            ? new PlanBlocks(Holdings.Settings,
+                RefusalText.Of).Of(SessionPlanning.Of(planned.Request, Holdings, planned.On, Ledger))
+            : [];
 
     private IEnumerable<IReadOnlyList<FormField>> Row(FieldBoxes line) => IsKnown(line)
         ? [[line["item"], line["sheets"], line["group"], line["from"]], [line["batch"]]]
@@ -77,7 +83,8 @@ internal sealed class PlanForm : SheetLines
         var again = WaitingFirst.In(SessionAgain.Of(last, Ledger.Said(last.Number) as SessionLog, Holdings), Holdings);
         return TakeOver(
         [
-            .. again.Lines.Where(line => line.Fate != Fate.Dummy).GroupBy(line => (line.Item, line.Group, IsKnown: line.From is not null))
+            .. again.Lines.Where(line => line.Fate != Fate.Dummy)
+                .GroupBy(line => (line.Item, line.Group, IsKnown: line.From is not null))
                 .Select(lines => new RequestedSheets
                 {
                     Film = lines.Key.Item, Group = lines.Key.Group, Count = lines.Sum(line => line.Sheets),

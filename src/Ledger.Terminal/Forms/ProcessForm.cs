@@ -3,7 +3,10 @@ using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>A form that makes a new version of a process out of steps it has and one that is written; it shows the process as it would be.</summary>
+/// <summary>
+/// A form that makes a new version of a process out of steps it has and one that is written; it shows the process as it
+/// would be.
+/// </summary>
 internal abstract class ProcessForm : KindForm
 {
     /// <summary>Opens the form.</summary>
@@ -45,8 +48,9 @@ internal abstract class ProcessForm : KindForm
     /// <summary>Only one step stands on the form.</summary>
     protected override string Told(FieldProblem problem) => base.Told(problem with { Line = 0 });
 
-    protected override IReadOnlyList<Block> More(Posting posting) => posting.Entry is not ProcessDefinition definition ? [] :
-    [
-        ProcessBlocks.Steps("The process then", definition.Steps),
-    ];
+    protected override IReadOnlyList<Block> More(Posting posting) =>
+        posting.Entry is not ProcessDefinition definition ? [] :
+        [
+            ProcessBlocks.Steps("The process then", definition.Steps),
+        ];
 }

@@ -30,8 +30,8 @@ internal sealed class SessionForm : SheetLines
 
     private SessionForm(ILedger ledger, SessionRecord? last)
         : base(
-            ledger, "session", ("session", last is null ? "S01" : NextName.After(last.Session)), ("process", last?.Process),
-            ("item", last?.Lines[^1].Item ?? Films(ledger).FirstOrDefault()))
+            ledger, "session", ("session", last is null ? "S01" : NextName.After(last.Session)),
+            ("process", last?.Process), ("item", last?.Lines[^1].Item ?? Films(ledger).FirstOrDefault()))
     {
         _last = last;
         OfferWaiting();
@@ -54,8 +54,11 @@ internal sealed class SessionForm : SheetLines
     [
         new(Key.F12, "Same again", "takes over the lines of the last session", _ => SameAgain()),
         .. SheetKeys,
-        new(Key.F10, "Split", "gives the last sheet of the line a line of its own, for another fate", at => Split(LineAt(at))),
-        new(Key.F7, "Known", "says which sheets the line with the cursor is about, what spoiled them, their box and a note", at => Known(LineAt(at))),
+        new(Key.F10, "Split", "gives the last sheet of the line a line of its own, for another fate",
+            at => Split(LineAt(at))),
+        new(Key.F7, "Known",
+            "says which sheets the line with the cursor is about, what spoiled them, their box and a "
+                + "note", at => Known(LineAt(at))),
     ];
 
     protected override bool IsBlank(FieldBoxes line) => base.IsBlank(line) && line["developer_ml"].IsEmpty;
@@ -75,7 +78,9 @@ internal sealed class SessionForm : SheetLines
     private static IEnumerable<string> Films(ILedger ledger) => ledger.HoldingsOn(ledger.Today)
         .ItemsOf(Core.Stock.ItemKind.Film).Where(item => !item.IsPaper).Select(item => item.Code);
 
-    /// <summary>Whether the developer has a part B that can be measured out apart from what the dilution asks.</summary>
+    /// <summary>
+    /// Whether the developer has a part B that can be measured out apart from what the dilution asks.
+    /// </summary>
     private bool HasParts => Holdings.Process(this["process"].Text.Trim())?.Developer is { Item: { } code } step
         && Holdings.Item(code) is { } developer && (step.Dilution ?? developer.Dilution)?.OtherPartCount > 0;
 
@@ -95,7 +100,8 @@ internal sealed class SessionForm : SheetLines
     {
         if (_last is null)
             return null;
-        var again = WaitingFirst.In(SessionAgain.Of(_last, Ledger.Said(_last.Number) as SessionLog, Holdings), Holdings);
+        var again = WaitingFirst.In(SessionAgain.Of(_last, Ledger.Said(_last.Number) as SessionLog, Holdings),
+            Holdings);
         TakeOver("session", again);
         foreach (var line in Lines)
         {
@@ -137,16 +143,21 @@ internal sealed class SessionForm : SheetLines
     /// <summary>As many of the sheets that wait as the line says; nothing when there are not so many.</summary>
     private string? Named(FieldBoxes line)
     {
-        var sheets = KnownSheets.Exposed(Holdings, line["item"].Text, line["group"].Text, Ledger.Today).Take((int)(line["sheets"].Figure ?? 0)).ToList();
+        var sheets = KnownSheets.Exposed(Holdings, line["item"].Text, line["group"].Text, Ledger.Today)
+            .Take((int)(line["sheets"].Figure ?? 0)).ToList();
         return sheets.Count > 0 && sheets.Count == line["sheets"].Figure ? WaitingFirst.Names(sheets, Holdings) : null;
     }
 
-    /// <summary>Gives the last sheet of a line to another line, which went through the trays with it and so measures out no developer.</summary>
+    /// <summary>
+    /// Gives the last sheet of a line to another line, which went through the trays with it and so measures out no
+    /// developer.
+    /// </summary>
     private FormField? Split(FieldBoxes line)
     {
         if (line["sheets"].Figure is not >= 2)
             return null;
-        var names = line["from"].Text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        var names = line["from"].Text.Split(',',
+            StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         var isByName = names.Length > 1 && names.Length == line["sheets"].Figure;
         var apart = Like(line, Lines.ToList().IndexOf(line) + 1);
         apart["sheets"].Type("1");
@@ -160,7 +171,9 @@ internal sealed class SessionForm : SheetLines
         return apart["fate"];
     }
 
-    /// <summary>The first known sheets of the film and group of a line; what nobody has chosen of the two gives way.</summary>
+    /// <summary>
+    /// The first known sheets of the film and group of a line; what nobody has chosen of the two gives way.
+    /// </summary>
     private static string? FirstKnown(FieldBoxes line)
     {
         foreach (var name in new[] { "", "group", "item" })

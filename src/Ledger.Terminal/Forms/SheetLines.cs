@@ -23,7 +23,8 @@ internal abstract class SheetLines : KindForm
     /// <summary>The keys of lines of sheets.</summary>
     protected IReadOnlyList<FormKey> SheetKeys =>
     [
-        new(Key.F3, "+4 sheets", "adds four sheets to the line with the cursor", at => Add(Counted(LineAt(at)), OneBatch)),
+        new(Key.F3, "+4 sheets", "adds four sheets to the line with the cursor",
+            at => Add(Counted(LineAt(at)), OneBatch)),
         new(Key.F4, "Line", "adds a line like the last one, for another batch", _ => Another()),
         new(Key.F5, "Drop", "takes the line with the cursor away", Drop),
     ];
@@ -71,7 +72,8 @@ internal abstract class SheetLines : KindForm
 
     /// <summary>A line that only counts its sheets: one that names them cannot have more of them.</summary>
     private FieldBoxes Counted(FieldBoxes line) => line["from"].IsEmpty ? line
-        : Lines.FirstOrDefault(other => other["from"].IsEmpty && other["item"].Text == line["item"].Text && other["group"].Text == line["group"].Text)
+        : Lines.FirstOrDefault(other => other["from"].IsEmpty && other["item"].Text == line["item"].Text
+            && other["group"].Text == line["group"].Text)
             ?? Like(line);
 
     /// <summary>So many sheets more, or fewer.</summary>

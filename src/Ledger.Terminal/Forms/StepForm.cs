@@ -31,7 +31,8 @@ internal sealed class StepForm : ProcessForm
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "A step of a process: presoak, developer, stop, fixer, wash aid, wash, final rinse, or a supply that is used up.",
+        "A step of a process: presoak, developer, stop, fixer, wash aid, wash, final rinse, or a supply that is used "
+            + "up.",
         "A step with a bath that is used again is \"reused\"; any other uses up its amount, "
         + "or what its dilution asks for, each session, batch, sheet or litre.",
         "Another number moves the step. Saving makes a new version of the process; sessions of the past keep theirs.",
@@ -45,8 +46,8 @@ internal sealed class StepForm : ProcessForm
             return
             [
                 [this["process"], step["step"], step["role"]], [step["item"], step["dilution"], step["amount"]],
-                [step["working_ml"], step["working_ml_by_format"]], [step["use"], step["per"]], [step["minutes"], step["temperature_c"]],
-                [step["note"]], .. FromDayRow,
+                [step["working_ml"], step["working_ml_by_format"]], [step["use"], step["per"]],
+                [step["minutes"], step["temperature_c"]], [step["note"]], .. FromDayRow,
             ];
         }
     }
@@ -58,14 +59,17 @@ internal sealed class StepForm : ProcessForm
     {
         base.OfferAll();
         if (!Lines[0]["step"].IsGiven)
-            Lines[0].Offer("step", Scaled.ToText((Holdings.Process(this["process"].Text.Trim())?.Steps.Count ?? 0) + 1, 0));
+            Lines[0].Offer("step",
+                Scaled.ToText((Holdings.Process(this["process"].Text.Trim())?.Steps.Count ?? 0) + 1, 0));
     }
 
     protected override IReadOnlyList<EntryText> Steps(EntryText written)
     {
         var known = Holdings.Process(this["process"].Text.Trim())?.Steps ?? [];
         var others = Texts(known.Where(step => step != _step)).ToList();
-        var place = Lines[0]["step"].Figure is >= 1 and <= 1000 and var number && number == decimal.Truncate(number) ? (int)number : others.Count + 1;
+        var place = Lines[0]["step"].Figure is >= 1 and <= 1000 and var number && number == decimal.Truncate(number)
+            ? (int)number
+            : others.Count + 1;
         others.Insert(Math.Min(place - 1, others.Count), written);
         return others;
     }

@@ -12,7 +12,8 @@ internal abstract class WorkForm : Form
 
     public override Verdict Judge()
     {
-        var problems = Fields.Where(field => Problem(field) is not null).Select(field => $"{field.Label}: {Problem(field)}").ToList();
+        var problems = Fields.Where(field => Problem(field) is not null)
+            .Select(field => $"{field.Label}: {Problem(field)}").ToList();
         return problems.Count > 0 ? new Incomplete(problems) : new Startable(Work(), Promise);
     }
 
@@ -29,12 +30,15 @@ internal abstract class WorkForm : Form
     /// <summary>Makes the work from the fields, which were found right.</summary>
     protected abstract Work Work();
 
-    /// <summary>What is wrong with a field, as everywhere: what was found and what is accepted; null for nothing.</summary>
+    /// <summary>
+    /// What is wrong with a field, as everywhere: what was found and what is accepted; null for nothing.
+    /// </summary>
     private static string? Problem(FormField field) => field.Kind switch
     {
         FieldKind.Tick => null,
         FieldKind.Choice => field.Choices().Contains(field.Text.Trim(), StringComparer.OrdinalIgnoreCase) ? null
-            : $"found {(field.IsEmpty ? "nothing" : $"\"{field.Text.Trim()}\"")}; accepted is {string.Join(", ", field.Choices())}",
+            : $"found {(field.IsEmpty ? "nothing" : $"\"{field.Text.Trim()}\"")}; accepted is "
+                + $"{string.Join(", ", field.Choices())}",
         _ => field.IsEmpty ? "found nothing; accepted is the name of a file or folder" : null,
     };
 }

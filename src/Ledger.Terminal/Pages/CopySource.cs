@@ -3,7 +3,9 @@ using Terminal.Gui.Text;
 
 namespace Ledger.Terminal.Pages;
 
-/// <summary>What can be copied of a page: the selected row, the table with the rows that are shown, or all that is read there.</summary>
+/// <summary>
+/// What can be copied of a page: the selected row, the table with the rows that are shown, or all that is read there.
+/// </summary>
 /// <param name="Name">The page's title.</param>
 /// <param name="Table">Its table; null where it has none.</param>
 /// <param name="Blocks">What is read there beside the table.</param>
@@ -41,8 +43,13 @@ internal sealed record CopySource(string Name, TableModel? Table, Func<IReadOnly
         get
         {
             var (rows, columns) = (Rows, Table?.Columns ?? []);
-            int[] widths = [.. columns.Select((column, i) => rows.Select(row => row[i].GetColumns()).Append(column.Heading.Length).Max())];
-            return Lines(rows.Prepend(Headings).Select(row => string.Join("  ", row.Select((cell, i) => Padded(cell, widths[i], columns[i].IsFigure)))));
+            int[] widths =
+                [.. columns.Select((column, i) => rows.Select(row => row[i].GetColumns())
+                    .Append(column.Heading.Length).Max())];
+            return Lines(
+                rows.Prepend(Headings)
+                    .Select(row => string.Join("  ",
+                        row.Select((cell, i) => Padded(cell, widths[i], columns[i].IsFigure)))));
         }
     }
 
@@ -54,7 +61,8 @@ internal sealed record CopySource(string Name, TableModel? Table, Func<IReadOnly
         [.. Enumerable.Range(0, Table!.Columns.Count).Select(column => UserText.Shown(Table.Cell(row, column)).Trim())];
 
     private static string Text(IEnumerable<Block> blocks) => Lines(blocks.SelectMany(block =>
-        (block.Heading.Length > 0 ? [block.Heading] : Array.Empty<string>()).Concat(block.Lines(Width).Select(UserText.Shown)).Append("")).SkipLast(1));
+        (block.Heading.Length > 0 ? [block.Heading] : Array.Empty<string>())
+            .Concat(block.Lines(Width).Select(UserText.Shown)).Append("")).SkipLast(1));
 
     private static string Padded(string cell, int width, bool isFigure)
     {
@@ -62,5 +70,6 @@ internal sealed record CopySource(string Name, TableModel? Table, Func<IReadOnly
         return isFigure ? blanks + cell : cell + blanks;
     }
 
-    private static string Lines(IEnumerable<string> lines) => string.Concat(lines.Select(line => line.TrimEnd() + "\n"));
+    private static string Lines(IEnumerable<string> lines) =>
+        string.Concat(lines.Select(line => line.TrimEnd() + "\n"));
 }

@@ -42,7 +42,9 @@ internal abstract class Form
     /// <summary>Whether anything was typed that leaving would lose.</summary>
     public virtual bool IsTouched => Fields.Any(one => one.IsTouched);
 
-    /// <summary>By what it is known again when it was left unsaved: the form, and what it is about; null where it is not kept.</summary>
+    /// <summary>
+    /// By what it is known again when it was left unsaved: the form, and what it is about; null where it is not kept.
+    /// </summary>
     public virtual string? ParkedAs => null;
 
     /// <summary>What stands in it, to be put back later.</summary>
@@ -74,7 +76,9 @@ internal abstract class Form
     /// <summary>What the form comes to as it stands.</summary>
     public abstract Verdict Judge();
 
-    /// <summary>The same between two keys; null where it takes long to find out, and is to wait until nobody types.</summary>
+    /// <summary>
+    /// The same between two keys; null where it takes long to find out, and is to wait until nobody types.
+    /// </summary>
     public virtual Verdict? JudgeAtOnce() => Judge();
 
     /// <summary>Saves it. The sentence says what was written, or why nothing was.</summary>
@@ -104,5 +108,6 @@ internal sealed record Saving(bool IsDone, long Number, string Sentence)
 /// <param name="Key">The function key.</param>
 /// <param name="Label">What the key line says.</param>
 /// <param name="Meaning">What the help says.</param>
-/// <param name="Press">What it does; it gets the field with the cursor and may name the field the cursor goes to.</param>
+/// <param name="Press">What it does; it gets the field with the cursor and may name the field the cursor goes
+/// to.</param>
 internal sealed record FormKey(Key Key, string Label, string Meaning, Func<FormField?, FormField?> Press);

@@ -31,7 +31,9 @@ internal sealed class FormField(string label, int width, FieldKind kind = FieldK
     /// <summary>What a person needs to know of a choice.</summary>
     public Func<string, string> NoteOf { get; init; } = _ => "";
 
-    /// <summary>The choices that what was typed fits, those that begin so first; all of them while nothing was typed.</summary>
+    /// <summary>
+    /// The choices that what was typed fits, those that begin so first; all of them while nothing was typed.
+    /// </summary>
     public IReadOnlyList<string> Fitting()
     {
         var choices = Choices().ToList();
@@ -49,21 +51,26 @@ internal sealed class FormField(string label, int width, FieldKind kind = FieldK
     /// <summary>Whether the user has changed it, so that nothing is suggested over it.</summary>
     public bool IsTouched { get; private set; }
 
-    /// <summary>Whether what it is about was written in it when the form opened, so that nothing else is offered.</summary>
+    /// <summary>
+    /// Whether what it is about was written in it when the form opened, so that nothing else is offered.
+    /// </summary>
     public bool IsGiven { get; private set; }
 
-    /// <summary>What sort of thing it names that a form can make: item, jug, holder; null for nothing of the kind.</summary>
+    /// <summary>
+    /// What sort of thing it names that a form can make: item, jug, holder; null for nothing of the kind.
+    /// </summary>
     public string? Makes { get; init; }
 
     /// <summary>Whether something must be named in it.</summary>
     public bool IsNeeded { get; init; }
 
     /// <summary>
-    /// Whether it names something that is not among what is known, and that a form can make: what the user wrote, or was asked for where
-    /// there is nothing to choose. What an entry that is amended said already is not in question.
+    /// Whether it names something that is not among what is known, and that a form can make: what the user wrote, or
+    /// was asked for where there is nothing to choose. What an entry that is amended said already is not in question.
     /// </summary>
     public bool IsUnknown => Makes is not null && (IsEmpty ? IsNeeded && !Choices().Any(choice => choice.Length > 0)
-        : Kind == FieldKind.Choice && (IsTouched || IsGiven) && !Choices().Contains(Text.Trim(), StringComparer.OrdinalIgnoreCase));
+        : Kind == FieldKind.Choice && (IsTouched || IsGiven)
+            && !Choices().Contains(Text.Trim(), StringComparer.OrdinalIgnoreCase));
 
     /// <summary>The day that relative dates are seen from.</summary>
     public LocalDate Today { get; init; }
@@ -83,7 +90,8 @@ internal sealed class FormField(string label, int width, FieldKind kind = FieldK
     }
 
     /// <summary>Puts back what stood in it, and how it came there.</summary>
-    public void Put(string text, bool isTouched, bool isGiven) => (Text, IsTouched, IsGiven) = (text, isTouched, isGiven);
+    public void Put(string text, bool isTouched, bool isGiven) =>
+        (Text, IsTouched, IsGiven) = (text, isTouched, isGiven);
 
     /// <summary>Ticks it, or takes the tick away.</summary>
     public void Tick() => Type(IsTicked ? "" : Ticked);
@@ -124,7 +132,8 @@ internal sealed class FormField(string label, int width, FieldKind kind = FieldK
     {
         if (IsEmpty || kind != FieldKind.Choice)
             return;
-        var fitting = Choices().Where(choice => choice.StartsWith(Text.Trim(), StringComparison.OrdinalIgnoreCase)).ToList();
+        var fitting = Choices().Where(choice => choice.StartsWith(Text.Trim(), StringComparison.OrdinalIgnoreCase))
+            .ToList();
         if (fitting.Count == 1 || fitting.Any(choice => choice.Equals(Text.Trim(), StringComparison.OrdinalIgnoreCase)))
             Text = fitting.Count == 1 ? fitting[0] : Text.Trim();
     }
@@ -132,7 +141,9 @@ internal sealed class FormField(string label, int width, FieldKind kind = FieldK
     /// <summary>The number that stands in it, without its unit; null when none does.</summary>
     public decimal? Figure => Numbers.Read(Text[..FigureLength], out _);
 
-    private int FigureLength => Text.AsSpan().IndexOfAnyExcept(_ofNumbers) is >= 0 and var at ? Text.AsSpan(0, at).TrimEnd().Length : Text.Length;
+    private int FigureLength => Text.AsSpan().IndexOfAnyExcept(_ofNumbers) is >= 0 and var at
+        ? Text.AsSpan(0, at).TrimEnd().Length
+        : Text.Length;
 
     /// <summary>A tick that says no is none.</summary>
     private string Kept(string text) => kind == FieldKind.Tick && text == "no" ? "" : text;
@@ -142,7 +153,8 @@ internal sealed class FormField(string label, int width, FieldKind kind = FieldK
         var filter = _filter;
         var choices = Fitting().ToList();
         // What was typed whole is one of all that can be chosen; what fits nothing gives way to them too.
-        if (choices.Count == 0 || (choices.Count == 1 && choices[0].Equals(Text.Trim(), StringComparison.OrdinalIgnoreCase)))
+        if (choices.Count == 0
+            || (choices.Count == 1 && choices[0].Equals(Text.Trim(), StringComparison.OrdinalIgnoreCase)))
             (choices, filter) = ([.. Choices()], "");
         if (choices.Count == 0)
             return;

@@ -9,7 +9,8 @@ internal sealed record KeyHint(Key Key, string Name, string Label, bool IsHere =
 {
     /// <summary>The keys of actions; those that have none are left to the list of actions.</summary>
     public static IEnumerable<KeyHint> Of(IEnumerable<ScreenAction> actions) =>
-        actions.Where(action => action is { Key: not null, IsOnLine: true }).Select(action => new KeyHint(action.Key!, action.Name, action.Label));
+        actions.Where(action => action is { Key: not null, IsOnLine: true })
+            .Select(action => new KeyHint(action.Key!, action.Name, action.Label));
 
     /// <summary>The columns it takes.</summary>
     public int Width => Name.Length + 1 + Label.Length;

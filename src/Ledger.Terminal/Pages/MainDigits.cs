@@ -11,5 +11,6 @@ internal static class MainDigits
     public static string To(string screen) => $"{screen} ({Of(screen)})";
 
     /// <summary>The digit of a screen.</summary>
-    public static string Of(string screen) => (Names.ToList().IndexOf(screen) + 1).ToString(CultureInfo.InvariantCulture);
+    public static string Of(string screen) =>
+        (Names.ToList().IndexOf(screen) + 1).ToString(CultureInfo.InvariantCulture);
 }

@@ -12,18 +12,24 @@ internal static class Mending
     /// <param name="hasDifference">Whether the form can book a difference.</param>
     public static string Of(Refusal refusal, bool hasDifference) => refusal switch
     {
-        { Entry: { } entry } => $"Ctrl+O opens entry {entry}: {KeyTable.Amend.Letter} amends it there, {KeyTable.Undo.Letter} takes it back; "
-            + "this form waits.",
-        { Kind: RefusalKind.InFuture } => "Up and Down in Date change it by a day, Ctrl+D writes the day of the last entry.",
+        { Entry: { } entry } =>
+            $"Ctrl+O opens entry {entry}: {KeyTable.Amend.Letter} amends it there, {KeyTable.Undo.Letter} takes it "
+                + "back; this form waits.",
+        { Kind: RefusalKind.InFuture } =>
+            "Up and Down in Date change it by a day, Ctrl+D writes the day of the last entry.",
         { Kind: RefusalKind.Unknown } => $"{Others}.",
         { Kind: RefusalKind.AlreadyThere } => $"{There}: give it another name.",
-        { Kind: RefusalKind.MoreThanHeld } when hasDifference => $"F6 books the difference; or {There.ToLowerInvariant()}, and less is taken.",
+        { Kind: RefusalKind.MoreThanHeld } when hasDifference =>
+            $"F6 books the difference; or {There.ToLowerInvariant()}, and less is taken.",
         { Kind: RefusalKind.MoreThanHeld } =>
-            $"{There}: take less. {Away}; {KeyTable.Count.Letter} on {MainDigits.To("Shelf")} counts what is really there.",
+            $"{There}: take less. {Away}; {KeyTable.Count.Letter} on {MainDigits.To("Shelf")} counts what is really "
+                + "there.",
         { Kind: RefusalKind.WrongMaterial } => $"{Others}.",
         { Kind: RefusalKind.DependedOn } => $"{Away}; {MainDigits.To("Journal")} has what came later.",
-        { Kind: RefusalKind.Occupied } => $"{Others}. {Away}; {KeyTable.Move.Letter} on {MainDigits.To("Holders")} takes the sheet out.",
-        { Kind: RefusalKind.Empty } => $"{Others}. {Away}; {KeyTable.Load.Letter} on {MainDigits.To("Holders")} loads it.",
+        { Kind: RefusalKind.Occupied } =>
+            $"{Others}. {Away}; {KeyTable.Move.Letter} on {MainDigits.To("Holders")} takes the sheet out.",
+        { Kind: RefusalKind.Empty } =>
+            $"{Others}. {Away}; {KeyTable.Load.Letter} on {MainDigits.To("Holders")} loads it.",
         { Kind: RefusalKind.Doubtful } => $"F6 says that it is so; or {There.ToLowerInvariant()}.",
         _ => $"{There}; F1 says what the form asks.",
     };

@@ -22,13 +22,18 @@ internal abstract class Page : View
     /// <summary>What it does, shown with the demo year; empty for nothing.</summary>
     public virtual string Example => "";
 
-    /// <summary>What it names its columns or fields, with what stands beside them: where a word of the trade may need explaining.</summary>
+    /// <summary>
+    /// What it names its columns or fields, with what stands beside them: where a word of the trade may need
+    /// explaining.
+    /// </summary>
     public virtual IEnumerable<string> Labels => [];
 
     /// <summary>What can be done on it.</summary>
     public abstract IReadOnlyList<ScreenAction> Actions { get; }
 
-    /// <summary>Whether letters, digits and the space bar are typed here, so that only function keys are commands.</summary>
+    /// <summary>
+    /// Whether letters, digits and the space bar are typed here, so that only function keys are commands.
+    /// </summary>
     public virtual bool TakesTyping => false;
 
     /// <summary>Keeps what was typed here; false when it cannot be kept, and leaving the page would lose it.</summary>
@@ -59,8 +64,9 @@ internal abstract class Page : View
     /// <summary>The key that copies what is shown.</summary>
     /// <param name="source">What can be copied.</param>
     protected static ScreenAction Copying(Func<CopySource> source) => new(
-        Key.C.WithCtrl, "Ctrl+C", "Copy", "copies the row, the table or the page as text or CSV, to a file or the terminal's clipboard",
-        _ => new CopyStep(source()))
+        Key.C.WithCtrl, "Ctrl+C", "Copy",
+        "copies the row, the table or the page as text or CSV, to a file or the terminal's "
+            + "clipboard", _ => new CopyStep(source()))
     {
         FindBy = "clipboard, csv, file, save", IsOnLine = false,
     };

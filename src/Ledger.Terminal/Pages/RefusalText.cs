@@ -3,7 +3,10 @@ using Ledger.Terminal.Blocks;
 
 namespace Ledger.Terminal.Pages;
 
-/// <summary>A refusal as a form says it: where the rules name a command or an option, the key stands in its place that does the same here.</summary>
+/// <summary>
+/// A refusal as a form says it: where the rules name a command or an option, the key stands in its place that does the
+/// same here.
+/// </summary>
 internal static partial class RefusalText
 {
     private static readonly (string Said, string Here)[] Ways =
@@ -34,7 +37,8 @@ internal static partial class RefusalText
         sentence = OfItem().Replace(sentence, $"{KeyTable.Amend.Letter} on the Shelf ($1)");
         sentence = OfStorage().Replace(sentence, $"{KeyTable.Move.Letter} at the boxes of the Shelf: $1");
         sentence = OfCount().Replace(sentence, $"({KeyTable.Count.Letter} on the Shelf: $1)");
-        sentence = OfKind().Replace(sentence, kind => $"F2 finds {EntryKinds.Named(kind.Groups[1].Value)?.Title ?? kind.Groups[1].Value}");
+        sentence = OfKind().Replace(sentence,
+            kind => $"F2 finds {EntryKinds.Named(kind.Groups[1].Value)?.Title ?? kind.Groups[1].Value}");
         return OfOption().Replace(OfShow().Replace(sentence, "$1 (F2 finds it)"), " its field \"$1\"");
     }
 

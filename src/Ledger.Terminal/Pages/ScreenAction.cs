@@ -22,7 +22,8 @@ internal sealed record ScreenAction(Key? Key, string Name, string Label, string 
     public bool IsOnLine { get; init; } = true;
 
     /// <summary>What the verb does here, left to the help and the list of actions.</summary>
-    public static ScreenAction Quiet(Verb verb, string meaning, Func<int, Step?> press) => Of(verb, meaning, press) with { IsOnLine = false };
+    public static ScreenAction Quiet(Verb verb, string meaning, Func<int, Step?> press) =>
+        Of(verb, meaning, press) with { IsOnLine = false };
 
     /// <summary>What the verb does here: it opens a form about the selected row.</summary>
     public static ScreenAction OnRow(Verb verb, string meaning, Func<int, Form> form) =>
@@ -41,8 +42,10 @@ internal sealed record ScreenAction(Key? Key, string Name, string Label, string 
         KeyTable.Paper, $"writes {what} for paper and says where", row => row < 0 ? null : new PaperStep(page(row)));
 
     /// <summary>Puts labels of the selected row on paper.</summary>
-    public static ScreenAction Labels(string what, Func<int, string> of, Func<int, Func<IPaper, LabelPlace, string>> page) => Of(
-        KeyTable.Paper, $"writes {what}, on plain paper or ready-cut sheets", row => row < 0 ? null : new LabelStep(of(row), page(row)));
+    public static ScreenAction Labels(string what, Func<int, string> of,
+        Func<int, Func<IPaper, LabelPlace, string>> page) => Of(
+        KeyTable.Paper, $"writes {what}, on plain paper or ready-cut sheets",
+        row => row < 0 ? null : new LabelStep(of(row), page(row)));
 
     /// <summary>The digit of a main screen.</summary>
     public static ScreenAction Screen(char digit, string screen) =>

@@ -2,7 +2,9 @@ using System.Buffers;
 
 namespace Ledger.Terminal.Pages;
 
-/// <summary>Which rows of a table are seen, and in which order: those that hold all typed words, sorted by a column.</summary>
+/// <summary>
+/// Which rows of a table are seen, and in which order: those that hold all typed words, sorted by a column.
+/// </summary>
 internal sealed class Sift
 {
     private static readonly SearchValues<char> _ofNumbers = SearchValues.Create("0123456789.,-+");
@@ -32,7 +34,8 @@ internal sealed class Sift
     public void SortBy(int column) => (Column, IsDown) = (column, Column == column && !IsDown);
 
     /// <summary>Sorts by the next column; after the last one as the table does by itself.</summary>
-    public void SortByNext(int columns) => (Column, IsDown) = (Column is not { } at ? 0 : at + 1 < columns ? at + 1 : null, false);
+    public void SortByNext(int columns) =>
+        (Column, IsDown) = (Column is not { } at ? 0 : at + 1 < columns ? at + 1 : null, false);
 
     /// <summary>Sorts the other way round.</summary>
     public void Reverse() => (Column, IsDown) = (Column ?? 0, !IsDown);
@@ -68,7 +71,9 @@ internal sealed class Sift
         var trimmed = text.Trim(' ', '!');
         var length = trimmed.AsSpan().IndexOfAnyExcept(_ofNumbers);
         var figure = Numbers.Read(length < 0 ? trimmed : trimmed[..length], out _)
-            ?? (trimmed.EndsWith(" %", StringComparison.Ordinal) ? Numbers.Read(trimmed[..^2].Split(' ')[^1], out _) : null);
+            ?? (trimmed.EndsWith(" %", StringComparison.Ordinal)
+                ? Numbers.Read(trimmed[..^2].Split(' ')[^1], out _)
+                : null);
         return new(figure, trimmed);
     }
 

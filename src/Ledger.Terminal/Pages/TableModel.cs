@@ -2,7 +2,9 @@ using Ledger.Terminal.Blocks;
 
 namespace Ledger.Terminal.Pages;
 
-/// <summary>What a table screen shows and does, without a screen: rows, the details of the selected one, and its keys.</summary>
+/// <summary>
+/// What a table screen shows and does, without a screen: rows, the details of the selected one, and its keys.
+/// </summary>
 /// <param name="ledger">The ledger.</param>
 internal abstract class TableModel(ILedger ledger)
 {
@@ -63,7 +65,9 @@ internal abstract class TableModel(ILedger ledger)
         return _shown is null ? row : -1;
     }
 
-    /// <summary>Brings what is shown in line with the rows and with what is looked for; all rows are read for that.</summary>
+    /// <summary>
+    /// Brings what is shown in line with the rows and with what is looked for; all rows are read for that.
+    /// </summary>
     public void Arrange()
     {
         _shown = null;
@@ -118,7 +122,8 @@ internal abstract class TableModel(ILedger ledger)
     }
 
     /// <summary>A row that was listed and is looked up only now may have been taken back by another program.</summary>
-    protected static LedgerUnavailableException Gone(string row) => new($"{row} was taken back by another program meanwhile; the screen is read again");
+    protected static LedgerUnavailableException Gone(string row) =>
+        new($"{row} was taken back by another program meanwhile; the screen is read again");
 
     private int RowOf(string? id)
     {

@@ -14,7 +14,8 @@ internal abstract record Verdict
 /// <param name="Problems">Which and why.</param>
 internal sealed record Incomplete(IReadOnlyList<string> Problems) : Verdict
 {
-    public override IReadOnlyList<Block> Blocks => [Block.Of("Not complete yet", Problems.Select(problem => "  " + problem))];
+    public override IReadOnlyList<Block> Blocks =>
+        [Block.Of("Not complete yet", Problems.Select(problem => "  " + problem))];
 }
 
 /// <summary>The rules refuse it.</summary>

@@ -5,7 +5,9 @@ internal static class BarChart
 {
     private const int LongestBar = 30;
 
-    /// <summary>The lines of the chart, no wider than <paramref name="width"/> where the figures leave room for bars.</summary>
+    /// <summary>
+    /// The lines of the chart, no wider than <paramref name="width"/> where the figures leave room for bars.
+    /// </summary>
     public static IEnumerable<string> Of(IReadOnlyList<Bar> bars, int width, Signs? signs = null)
     {
         if (bars.Count == 0)
@@ -17,7 +19,9 @@ internal static class BarChart
         foreach (var bar in bars)
         {
             // In proportion, but a value above nothing is always seen.
-            var line = bar.Value <= 0 || most <= 0 ? "" : (signs ?? Signs.Here).Filled(bar.Value / most, room, least: 1);
+            var line = bar.Value <= 0 || most <= 0
+                ? ""
+                : (signs ?? Signs.Here).Filled(bar.Value / most, room, least: 1);
             yield return $"{bar.Label.PadRight(labels)} {line.PadRight(room)} {bar.Figure.PadLeft(figures)}";
         }
     }

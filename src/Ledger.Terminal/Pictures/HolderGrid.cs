@@ -1,15 +1,16 @@
 namespace Ledger.Terminal.Pictures;
 
 /// <summary>
-/// The holders as a rack: each with both its sides, a mark for what is in them, readable without colour. Of more than a rack takes
-/// those are shown that stand with the selected one.
+/// The holders as a rack: each with both its sides, a mark for what is in them, readable without colour. Of more than a
+/// rack takes those are shown that stand with the selected one.
 /// </summary>
 internal static class HolderGrid
 {
     private const int MostShown = 240;
 
     /// <summary>What the marks mean.</summary>
-    public const string Legend = ". empty   L loaded   X exposed   ! longer than your limit   - out of service   ~ not clean";
+    public const string Legend =
+        ". empty   L loaded   X exposed   ! longer than your limit   - out of service   ~ not clean";
 
     /// <summary>The lines of the grid, as many holders on each as the width takes.</summary>
     /// <param name="film">The holders.</param>
@@ -17,10 +18,13 @@ internal static class HolderGrid
     /// <param name="today">The day.</param>
     /// <param name="selected">The holder that is pointed at.</param>
     /// <param name="width">The columns there are.</param>
-    public static IEnumerable<string> Of(FilmRegister film, FilmSettings limits, LocalDate today, string? selected, int width)
+    public static IEnumerable<string> Of(FilmRegister film, FilmSettings limits, LocalDate today,
+        string? selected, int width)
     {
         var codes = film.Codes;
-        var first = codes.TakeWhile(code => code != selected).Count() is var at && at < codes.Count ? at / MostShown * MostShown : 0;
+        var first = codes.TakeWhile(code => code != selected).Count() is var at && at < codes.Count
+            ? at / MostShown * MostShown
+            : 0;
         var shown = codes.Skip(first).Take(MostShown).ToList();
         var cells = shown.Select(code => Cell(film.Holder(code)!, film, limits, today, code == selected)).ToList();
         if (cells.Count == 0)
@@ -28,18 +32,25 @@ internal static class HolderGrid
         var cell = cells.Max(text => text.Length) + 1;
         return
         [
-            .. cells.Select(text => text.PadRight(cell)).Chunk(Math.Max(1, width / cell)).Select(line => string.Concat(line).TrimEnd()),
-            .. shown.Count == codes.Count ? [] : Paragraph.Of($"{shown[0]} to {shown[^1]}, of {codes.Count} holders", width),
+            .. cells.Select(text => text.PadRight(cell)).Chunk(Math.Max(1, width / cell))
+                .Select(line => string.Concat(line).TrimEnd()),
+            .. shown.Count == codes.Count
+                ? []
+                : Paragraph.Of($"{shown[0]} to {shown[^1]}, of {codes.Count} holders", width),
         ];
     }
 
-    private static string Cell(Holder holder, FilmRegister film, FilmSettings limits, LocalDate today, bool isSelected) =>
-        $"{(isSelected ? ">" : " ")}{holder.Code}[{string.Join('|', holder.Sides.Select(side => Mark(film.Read(side, today), limits)))}]"
+    private static string Cell(Holder holder, FilmRegister film, FilmSettings limits, LocalDate today,
+        bool isSelected) =>
+        $"{(isSelected ? ">" : " ")}{holder.Code}["
+            + $"{string.Join('|', holder.Sides.Select(side => Mark(film.Read(side, today), limits)))}]"
         + (holder.CleanBeforeLoad is not null && holder.Sides.Any(side => film.In(side) is null) ? "~" : "");
 
     private static string Mark(SideReading side, FilmSettings limits)
     {
-        var mark = side.State switch { SideState.Loaded => "L", SideState.Exposed => "X", _ => side.Side.OutOfService is null ? "." : "" };
-        return mark + (side.IsOverdue(limits) || side.IsFlagged(limits) ? "!" : "") + (side.Side.OutOfService is null ? "" : "-");
+        var mark = side.State switch { SideState.Loaded => "L", SideState.Exposed => "X",
+            _ => side.Side.OutOfService is null ? "." : "" };
+        return mark + (side.IsOverdue(limits) || side.IsFlagged(limits) ? "!" : "")
+            + (side.Side.OutOfService is null ? "" : "-");
     }
 }

@@ -3,7 +3,10 @@ namespace Ledger.Terminal.Pictures;
 /// <summary>Amounts gathered by month, for a bar chart of use.</summary>
 internal static class Months
 {
-    /// <summary>One bar for each of the last <paramref name="count"/> months, the latest first, back to the first with an amount.</summary>
+    /// <summary>
+    /// One bar for each of the last <paramref name="count"/> months, the latest first, back to the first with an
+    /// amount.
+    /// </summary>
     public static IReadOnlyList<Bar> Of(
         IEnumerable<(LocalDate Date, long Amount)> amounts, LocalDate today, int count, Func<long, string> figure)
     {
@@ -16,5 +19,6 @@ internal static class Months
         return [.. bars.SkipWhile(bar => bar.Value == 0).Reverse()];
     }
 
-    private static string Label(LocalDate month) => string.Create(CultureInfo.InvariantCulture, $"{month.Year:0000}-{month.Month:00}");
+    private static string Label(LocalDate month) =>
+        string.Create(CultureInfo.InvariantCulture, $"{month.Year:0000}-{month.Month:00}");
 }

@@ -8,11 +8,14 @@ internal sealed record Signs
     /// <summary>Plain characters, for any terminal.</summary>
     public static Signs Plain { get; } = new();
 
-    /// <summary>Block elements and lines (Unicode, Block Elements and Box Drawing), where the locale is UTF-8.</summary>
+    /// <summary>
+    /// Block elements and lines (Unicode, Block Elements and Box Drawing), where the locale is UTF-8.
+    /// </summary>
     public static Signs Blocks { get; } = new()
     {
-        Parts = "▏▎▍▌▋▊▉█", Steps = "▁▂▃▄▅▆▇█", Rest = '·', Open = "", Close = "", Bar = "█", Ahead = '░', Level = '╌', Arrival = '▲', Test = '●', Fit = '·',
-        Upright = '│', Corner = '└', Along = '─', Soon = '╌', Heavy = '━', HeavyUpright = '┃', Up = '▲', Down = '▼',
+        Parts = "▏▎▍▌▋▊▉█", Steps = "▁▂▃▄▅▆▇█", Rest = '·', Open = "", Close = "", Bar = "█",
+        Ahead = '░', Level = '╌', Arrival = '▲', Test = '●', Fit = '·', Upright = '│', Corner = '└',
+        Along = '─', Soon = '╌', Heavy = '━', HeavyUpright = '┃', Up = '▲', Down = '▼',
     };
 
     /// <summary>Those that are used from the start of the screens on.</summary>
@@ -80,7 +83,8 @@ internal sealed record Signs
     public static void Choose(Func<string, string?> variable) => Here = IsUnicode(variable) ? Blocks : Plain;
 
     /// <summary>
-    /// Whether the locale is UTF-8: of LC_ALL, LC_CTYPE and LANG the first that is set decides (POSIX.1-2017, Base Definitions, 8.2).
+    /// Whether the locale is UTF-8: of LC_ALL, LC_CTYPE and LANG the first that is set decides (POSIX.1-2017, Base
+    /// Definitions, 8.2).
     /// </summary>
     /// <param name="variable">A variable of the environment.</param>
     public static bool IsUnicode(Func<string, string?> variable)

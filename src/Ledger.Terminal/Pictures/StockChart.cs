@@ -1,8 +1,9 @@
 namespace Ledger.Terminal.Pictures;
 
 /// <summary>
-/// How a stock went and is expected to go, a column for each week: full what was there, light what is expected, a dashed line
-/// where to order, and under the axis a mark where a delivery is expected. A narrow chart is low as well, for a low pane.
+/// How a stock went and is expected to go, a column for each week: full what was there, light what is expected, a
+/// dashed line where to order, and under the axis a mark where a delivery is expected. A narrow chart is low as well,
+/// for a low pane.
 /// </summary>
 /// <param name="Past">The stock at the end of each week so far, the last one now; null where it is not known.</param>
 /// <param name="Ahead">The stock expected at the end of each week to come.</param>
@@ -22,7 +23,9 @@ internal sealed record StockChart(
 
     private string Legend => $"{Signs.Bar} was  {Signs.Ahead} expected  {Signs.Level} order  {Signs.Arrival} due";
 
-    /// <summary>The lines of the chart; the newest past weeks and the nearest to come where there is no room for all.</summary>
+    /// <summary>
+    /// The lines of the chart; the newest past weeks and the nearest to come where there is no room for all.
+    /// </summary>
     public IEnumerable<string> Lines(int width)
     {
         var labels = Past.OfType<decimal>().Concat(Ahead).Append(OrderAt).Append(0).Max(level => Figure(level).Length);
@@ -41,7 +44,8 @@ internal sealed record StockChart(
             yield return $"{label.PadLeft(labels)} {Signs.Upright}{string.Concat(line)}".TrimEnd();
         }
 
-        yield return $"{Figure(0).PadLeft(labels)} {Signs.Corner}{new string(Signs.Along, past.Count)}{new string(Signs.Soon, ahead.Count)}";
+        yield return $"{Figure(0).PadLeft(labels)} {Signs.Corner}{new string(Signs.Along, past.Count)}"
+            + $"{new string(Signs.Soon, ahead.Count)}";
         var marks = Enumerable.Range(0, ahead.Count).Select(week => Deliveries.Contains(week) ? Signs.Arrival : ' ');
         yield return $"{new string(' ', labels + 2)}{"now".PadLeft(past.Count)}{string.Concat(marks)}".TrimEnd();
         foreach (var line in Paragraph.Of(Legend, width))
@@ -52,5 +56,6 @@ internal sealed record StockChart(
         level > 0 && Row(level, top, height) >= row ? mark : ' ';
 
     /// <summary>The row a level reaches; what is above nothing is seen.</summary>
-    private static int Row(decimal level, decimal top, int height) => level <= 0 ? 0 : Math.Max(1, (int)decimal.Floor(level * height / top));
+    private static int Row(decimal level, decimal top, int height) =>
+        level <= 0 ? 0 : Math.Max(1, (int)decimal.Floor(level * height / top));
 }

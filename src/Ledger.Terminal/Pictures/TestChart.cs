@@ -20,7 +20,8 @@ internal static class TestChart
             yield break;
         var columns = Math.Clamp(width - Labels - 2, 16, 48);
         var right = Math.Max(Math.Max(reach, points.Max(point => point.X)), 1) * 1.05;
-        var (bottom, top) = (Math.Min(1, points.Min(point => point.Y)), Math.Max(limit, points.Max(point => point.Y)) * 1.1);
+        var (bottom, top) = (Math.Min(1, points.Min(point => point.Y)),
+            Math.Max(limit, points.Max(point => point.Y)) * 1.1);
         int Row(double y) => Math.Clamp((int)Math.Round((top - y) / (top - bottom) * (Rows - 1)), 0, Rows - 1);
 
         var cells = new char[Rows, columns];
@@ -37,7 +38,8 @@ internal static class TestChart
         foreach (var (x, y) in points)
             cells[Row(y), Math.Clamp((int)Math.Round(x / right * (columns - 1)), 0, columns - 1)] = signs.Test;
         for (var row = 0; row < Rows; row++)
-            yield return $"{Label(row, Row(limit), limit, Row(1)),Labels} {signs.Upright}{Text(cells, row, columns)}".TrimEnd();
+            yield return $"{Label(row, Row(limit), limit, Row(1)),Labels} {signs.Upright}{Text(cells, row,
+                columns)}".TrimEnd();
         yield return new string(' ', Labels) + $" {signs.Corner}" + new string(signs.Along, columns);
         var end = right.ToString("0", CultureInfo.InvariantCulture);
         yield return new string(' ', Labels + 2) + "0" + end.PadLeft(columns - 1);

@@ -14,8 +14,8 @@ internal static class LibraryParts
     public static Version Version { get; } = new(2, 5, 0, 0);
 
     /// <summary>
-    /// What the native binary leaves out: the reading of the library's configuration at every start. The file of substitutions in the App's
-    /// Wiring names it.
+    /// What the native binary leaves out: the reading of the library's configuration at every start. The file of
+    /// substitutions in the App's Wiring names it.
     /// </summary>
     public const string LeftOut = "Terminal.Gui.ModuleInitializers: System.Void InitializeConfiguration()";
 

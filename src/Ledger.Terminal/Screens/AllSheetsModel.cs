@@ -24,7 +24,8 @@ internal sealed class AllSheetsModel(ILedger ledger) : TableModel(ledger)
         + ", (comma) writes it as CSV for a spreadsheet.",
     ];
 
-    public override WorkedExample Example { get; } = new("/mill", "Slash and mill find the pictures at the mill.", "birches");
+    public override WorkedExample Example { get; } = new("/mill",
+        "Slash and mill find the pictures at the mill.", "birches");
 
     public override string Empty => "No sheet has left its box yet.";
 

@@ -3,7 +3,9 @@ using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Screens;
 
-/// <summary>The keys that mean the same on every screen, named once: they act, stand on the key lines and in the help.</summary>
+/// <summary>
+/// The keys that mean the same on every screen, named once: they act, stand on the key lines and in the help.
+/// </summary>
 internal sealed class CommonKeys
 {
     private const int LookBack = 50;
@@ -19,8 +21,9 @@ internal sealed class CommonKeys
             ScreenAction.Of(KeyTable.Receive, "records a delivery", _ => new FormStep(new DeliveryForm(ledger, null))),
             ScreenAction.Of(KeyTable.Plan, "shows what is planned", _ => new TableStep(new PlansModel(ledger))),
             TakeBackLast = ScreenAction.Of(
-                KeyTable.Undo, "takes back the last entry; on a screen that has it for its rows, what the selected one is there by",
-                _ => TakeBack()),
+                KeyTable.Undo,
+                "takes back the last entry; on a screen that has it for its rows, what the selected one is there "
+                    + "by", _ => TakeBack()),
         ];
         Screens = [.. screens.Select((screen, i) => Digit(i + 1, screen.Name))];
     }
@@ -60,11 +63,14 @@ internal sealed class CommonKeys
             yield return ($"1 to {Screens.Count}", string.Join(", ", Screens.Select(screen => screen.Label)));
             foreach (var key in Work)
                 yield return (key.Name, key.Meaning);
-            yield return ("Space", "blanks the screen until Ctrl+L is pressed; a black screen still glows, so leave it outside or covered");
+            yield return ("Space",
+                "blanks the screen until Ctrl+L is pressed; a black screen still glows, so leave it outside or "
+                    + "covered");
             yield return ("Enter", "opens what is selected");
         }
 
-        yield return ("Tab", typing ? "goes to the next field" : "goes from the table to its details, where the arrows scroll");
+        yield return ("Tab",
+            typing ? "goes to the next field" : "goes from the table to its details, where the arrows scroll");
         yield return ("F2", typing
             ? "lists what can be done here; a few letters find it"
             : "lists every action of every screen, and all that has a name; a few letters find it");
@@ -80,7 +86,8 @@ internal sealed class CommonKeys
     private Step TakeBack()
     {
         var latest = _ledger.Journal(_ledger.Today, LastSaved + 1, LookBack);
-        return latest.FirstOrDefault(entry => entry.UndoneBy is null && (entry.Undoes is null || entry.Number == LastSaved)) is { } entry
+        return latest.FirstOrDefault(entry => entry.UndoneBy is null
+            && (entry.Undoes is null || entry.Number == LastSaved)) is { } entry
             ? new FormStep(new UndoForm(_ledger, entry))
             : new MessageStep("There is no entry to take back.");
     }

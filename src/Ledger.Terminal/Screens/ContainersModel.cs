@@ -38,11 +38,15 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.Receive, "records a delivery", _ => new FormStep(new DeliveryForm(Ledger, item))),
-        ScreenAction.OnRow(KeyTable.Open, "opens the selected one", row => new KindForm(Ledger, "opening", ("container", IdOf(row)))),
-        ScreenAction.OnRow(KeyTable.Count, "records what is really in it", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
-        ScreenAction.OnRow(KeyTable.Decant, "fills it into smaller bottles", row => new KindForm(Ledger, "decanting", ("from", IdOf(row)))),
+        ScreenAction.OnRow(KeyTable.Open, "opens the selected one",
+            row => new KindForm(Ledger, "opening", ("container", IdOf(row)))),
+        ScreenAction.OnRow(KeyTable.Count, "records what is really in it",
+            row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
+        ScreenAction.OnRow(KeyTable.Decant, "fills it into smaller bottles",
+            row => new KindForm(Ledger, "decanting", ("from", IdOf(row)))),
         ScreenAction.OnRow(KeyTable.Discard, "discards it, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
-        ScreenAction.OnRow(KeyTable.Move, "keeps it somewhere else: freezer, fridge, shelf", row => new KindForm(Ledger, "storage", ("container", IdOf(row)))),
+        ScreenAction.OnRow(KeyTable.Move, "keeps it somewhere else: freezer, fridge, shelf",
+            row => new KindForm(Ledger, "storage", ("container", IdOf(row)))),
         .. _reading?.Item.Kind == ItemKind.Film
             ? [ScreenAction.OnRow(KeyTable.Index, "sets the exposure index of its lot", row =>
                 new KindForm(Ledger, "exposure-index", ("container", IdOf(row))))]
@@ -88,6 +92,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
             return [];
         var moves = Ledger.MovesOf(item, Today, MovesRead).Where(move => move.Container == IdOf(row)).ToList();
         var left = Ledger.LeftOf(item, IdOf(row), ShelfBlocks.Since(Today), Today);
-        return [ShelfBlocks.Facts(_reading.Containers[row], _holdings), ShelfBlocks.History(moves, left, _reading.Item, _holdings)];
+        return [ShelfBlocks.Facts(_reading.Containers[row], _holdings),
+            ShelfBlocks.History(moves, left, _reading.Item, _holdings)];
     }
 }

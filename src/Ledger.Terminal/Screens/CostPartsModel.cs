@@ -34,7 +34,8 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
         "What was discarded, alone or with baths, stands in its month; by session and film it has a line of its own.",
     ];
 
-    public override WorkedExample Example { get; } = new("g", "G divides the costs by session, year or film in turn.", "Costs");
+    public override WorkedExample Example { get; } = new("g",
+        "G divides the costs by session, year or film in turn.", "Costs");
 
     public override string Empty => $"Nothing was used in {period.Name}.";
 
@@ -105,21 +106,27 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
         ];
 
         Bar Share(string label, Money part) =>
-            new(label, part.Amount, $"{part.Text(_settings.Style)} {(slice.Percent(part, 1) is { } percent ? Scaled.ToText(percent, 1) : "-")} %");
+            new(label, part.Amount,
+                $"{part.Text(_settings.Style)} "
+                    + $"{(slice.Percent(part, 1) is { } percent ? Scaled.ToText(percent, 1) : "-")} %");
     }
 
-    /// <summary>What a negative cost by its parts, and why more or less than before where the parts follow each other in time.</summary>
+    /// <summary>
+    /// What a negative cost by its parts, and why more or less than before where the parts follow each other in time.
+    /// </summary>
     private IEnumerable<Block> Negative(CostSlice slice, int row)
     {
         if (NegativeParts.Of(slice.PerSheet) is not { } parts)
             yield break;
-        Bar[] bars = [.. NegativeParts.Names.Zip(parts.All, (name, part) => new Bar(name, part.Amount, part.Text(_settings.Style)))];
+        Bar[] bars = [.. NegativeParts.Names.Zip(parts.All,
+            (name, part) => new Bar(name, part.Amount, part.Text(_settings.Style)))];
         var change = Order[_grouping] is CostGrouping.Month or CostGrouping.Year ? CostChange.Of(_slices, row) : null;
         yield return new($"A negative: {parts.Total.Text(_settings)}", width =>
         [
             .. BarChart.Of(bars, width),
             .. Paragraph.Of(
-                $"{Counted.Of(slice.PerSheet.SheetsUsed, "sheet")} used for {Counted.Of(slice.PerSheet.Negatives, "good negative")}.", width),
+                $"{Counted.Of(slice.PerSheet.SheetsUsed, "sheet")} used for "
+                    + $"{Counted.Of(slice.PerSheet.Negatives, "good negative")}.", width),
             .. change is null ? [] : Paragraph.Of(change.Sentence(_settings.Style), width),
         ]);
     }

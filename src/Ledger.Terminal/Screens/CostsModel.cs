@@ -22,7 +22,8 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
 
     public override string Name => "Costs";
 
-    public override string Title => Formula == CostFormula.SpecificLot ? $"Costs of {Period.Name}" : $"Costs of {Period.Name} by {Formula.Name()}";
+    public override string Title =>
+        Formula == CostFormula.SpecificLot ? $"Costs of {Period.Name}" : $"Costs of {Period.Name} by {Formula.Name()}";
 
     /// <summary>The period that is shown.</summary>
     public CostPeriod Period => CostPeriod.On(Today)[_period];
@@ -31,21 +32,25 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "What the work of a period cost, by film: per sheet used, per good negative, per keeper, with its share of chemistry and supplies.",
-        "Beside it, where the money is: in negatives, chemistry, supplies and waste, on hand (in holders too) and in the baths. It always adds up.",
-        "Below: a negative month by month, the prices, what another session would cost, your budget, and what buying before a rise saves.",
+        "What the work of a period cost, by film: per sheet used, per good negative, per keeper, with its share of "
+            + "chemistry and supplies.",
+        "Beside it, where the money is: in negatives, chemistry, supplies and waste, on hand (in holders too) and in "
+            + "the baths. It always adds up.",
+        "Below: a negative month by month, the prices, what another session would cost, your budget, and what buying "
+            + "before a rise saves.",
         $"What was used is costed {Formula.Basis()}. The setting cost-formula says which formula comes first.",
     ];
 
-    public override WorkedExample Example { get; } = new("g", "G divides the costs of the last 12 months by month.", "by month");
+    public override WorkedExample Example { get; } = new("g", "G divides the costs of the last 12 months by month.",
+        "by month");
 
     public override string Empty => $"No film was developed in {Period.Name}. V shows another period.";
 
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Film", 14, Least: 9), new("Used", 6, IsFigure: true), new("Neg.", 6, IsFigure: true), new("Keep.", 6, IsFigure: true),
-        new("Per sheet", 9, IsFigure: true), new("Per neg.", 9, IsFigure: true), new("Per keeper", 10, IsFigure: true),
-        new("Total", 10, IsFigure: true),
+        new("Film", 14, Least: 9), new("Used", 6, IsFigure: true), new("Neg.", 6, IsFigure: true),
+        new("Keep.", 6, IsFigure: true), new("Per sheet", 9, IsFigure: true), new("Per neg.", 9, IsFigure: true),
+        new("Per keeper", 10, IsFigure: true), new("Total", 10, IsFigure: true),
     ];
 
     public override int Count => _films.Count;
@@ -54,9 +59,12 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
         [
             ScreenAction.Of(KeyTable.View, $"shows another period: {Periods}", _ => Turn()),
             ScreenAction.Of(
-                KeyTable.Group, "shows the period by month, session, year or film", _ => new TableStep(new CostPartsModel(Ledger, Period, Formula))),
+                KeyTable.Group, "shows the period by month, session, year or film",
+                _ => new TableStep(new CostPartsModel(Ledger, Period, Formula))),
             ScreenAction.Rare(
-                "Cost formula", "costs what was used by the lot it was taken from, first in first out, or the moving average", _ => Change()),
+                "Cost formula",
+                "costs what was used by the lot it was taken from, first in first out, or the moving "
+                    + "average", _ => Change()),
         ];
 
     public override void Refresh()
@@ -90,7 +98,8 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     }
 
     public override IReadOnlyList<Block> Details(int row) =>
-        row < 0 ? [Money, .. Coming] : [Film(_films[row]), Money, .. Months, .. Coming, .. PriceBlocks.Of(Ledger.PricesOf(IdOf(row), Today), _settings.Style)];
+        row < 0 ? [Money, .. Coming] : [Film(_films[row]), Money, .. Months, .. Coming,
+            .. PriceBlocks.Of(Ledger.PricesOf(IdOf(row), Today), _settings.Style)];
 
     private string Periods => string.Join(", ", CostPeriod.On(Today).Select(period => period.Name));
 
@@ -108,7 +117,9 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
         return new RedrawStep();
     }
 
-    /// <summary>A month is held against the months before it, and a rate of use is of a year, whatever the period.</summary>
+    /// <summary>
+    /// A month is held against the months before it, and a rate of use is of a year, whatever the period.
+    /// </summary>
     private CostReading AtLeastAYear()
     {
         var aYearBefore = Period.To.PlusYears(-1).PlusDays(1);
@@ -136,7 +147,8 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
             "",
             .. Paragraph.Of(
                 $"{Counted.Of(film.SheetsUsed, "sheet")} used, {Counted.Of(film.Negatives, "good negative")}, "
-                + $"{Counted.Of(film.Keepers, "keeper")}; {film.SheetsUsed - film.Negatives} without a negative.", width),
+                + $"{Counted.Of(film.Keepers, "keeper")}; {film.SheetsUsed - film.Negatives} without a "
+                + "negative.", width),
         ]);
     }
 
@@ -157,13 +169,18 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
                 .. BarChart.Of(parts, width),
                 .. Paragraph.Of(!reading.Reconciles ? DoesNot : reading.IsComplete ? AddsUp : KnownAddsUp, width),
                 .. reading.Facts.Unpriced.SelectMany(stock => Paragraph.Of(stock.Sentence(_settings.Style), width)),
-                .. Paragraph.Of($"{Dates.Text(Period.From)} to {Dates.Text(Period.To)}: bought {reading.Facts.Bought.Text(_settings)}, "
-                    + $"there before {reading.Opening.Text(_settings)}.", width),
+                .. Paragraph.Of(
+                    $"{Dates.Text(Period.From)} to {Dates.Text(Period.To)}: bought "
+                        + $"{reading.Facts.Bought.Text(_settings)}, there before "
+                        + $"{reading.Opening.Text(_settings)}.", width),
                 .. Paragraph.Of(
                     $"{reading.Opening.Text(_settings.Style)} + {reading.Facts.Bought.Text(_settings.Style)} = "
                     + $"{(reading.Used - reading.Waste).Text(_settings.Style)} used "
-                    + $"+ {reading.Waste.Text(_settings.Style)} waste + {reading.Closing.Text(_settings.Style)} on hand.", width),
-                .. reading.Waste == Core.Measures.Money.Zero ? [] : Paragraph.Of($"The waste: {reading.WasteText(_settings.Style)}.", width),
+                    + $"+ {reading.Waste.Text(_settings.Style)} waste + {reading.Closing.Text(_settings.Style)} on "
+                    + "hand.", width),
+                .. reading.Waste == Core.Measures.Money.Zero
+                    ? []
+                    : Paragraph.Of($"The waste: {reading.WasteText(_settings.Style)}.", width),
             ]);
         }
     }
@@ -183,7 +200,9 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
                 yield return new("A negative, by month (how many)", width =>
                 [
                     .. BarChart.Of(bars, width),
-                    .. CostChange.Latest(_months) is { } change ? Paragraph.Of(change.Sentence(_settings.Style), width) : [],
+                    .. CostChange.Latest(_months) is { } change
+                        ? Paragraph.Of(change.Sentence(_settings.Style), width)
+                        : [],
                 ]);
         }
     }

@@ -4,7 +4,10 @@ using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Screens;
 
-/// <summary>The exposed sheets that wait for their development, to be picked for a session: one by one, by film and group, or up to a day.</summary>
+/// <summary>
+/// The exposed sheets that wait for their development, to be picked for a session: one by one, by film and group, or up
+/// to a day.
+/// </summary>
 /// <param name="ledger">The ledger.</param>
 internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
 {
@@ -16,7 +19,8 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "The exposed sheets that wait for their development, in holders and in boxes of exposed sheets. Pick those of the next session, then P plans it.",
+        "The exposed sheets that wait for their development, in holders and in boxes of exposed sheets. Pick those of "
+            + "the next session, then P plans it.",
         "Enter picks a sheet or leaves it. + picks all of its film and group, * all of them or none; Up to day "
         + "(F2 finds it) picks all that were exposed up to its day.",
     ];
@@ -24,19 +28,24 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
     public override WorkedExample Example { get; } = new(
         "*", "* picks all seven sheets that wait; P then plans their session.", "7 sheets are picked");
 
-    public override string Empty => "No exposed sheet waits for its development. 7 leads to the holders, where E notes an exposure.";
+    public override string Empty =>
+        "No exposed sheet waits for its development. 7 leads to the holders, where E notes an exposure.";
 
     public override IReadOnlyList<TableColumn> Columns { get; } =
-        [new("", 3), new("Sheet", 6), new("Film", 10), new("Group", 5), new("Exposed", 10), new("Side", 8), new("Subject", 40, Least: 8)];
+        [new("", 3), new("Sheet", 6), new("Film", 10), new("Group", 5), new("Exposed", 10),
+            new("Side", 8), new("Subject", 40, Least: 8)];
 
     public override int Count => _sheets.Count;
 
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.Of(KeyTable.More, "picks all sheets of the film and group of the selected one", row => Pick(row, (sheet, other) =>
-            sheet.Item == other.Item && sheet.Exposure!.Group.Equals(other.Exposure!.Group, StringComparison.OrdinalIgnoreCase))),
-        ScreenAction.Rare("Up to day", "picks all sheets that were exposed up to the day of the selected one", row => Pick(row, (sheet, other) =>
-            sheet.Exposure!.Date <= other.Exposure!.Date)),
+        ScreenAction.Of(KeyTable.More, "picks all sheets of the film and group of the selected one",
+            row => Pick(row, (sheet, other) =>
+                sheet.Item == other.Item && sheet.Exposure!.Group.Equals(other.Exposure!.Group,
+                    StringComparison.OrdinalIgnoreCase))),
+        ScreenAction.Rare("Up to day", "picks all sheets that were exposed up to the day of the selected one",
+            row => Pick(row, (sheet, other) =>
+                sheet.Exposure!.Date <= other.Exposure!.Date)),
         ScreenAction.Of(KeyTable.All, "picks all sheets; once all are picked, none", row => All(row)),
         ScreenAction.Of(KeyTable.Plan, "plans a session of the sheets that are picked", _ => Plan()),
     ];
@@ -84,7 +93,8 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
         return
         [
             Block.Of(
-                lines.Count == 0 ? "None is picked yet" : $"{Counted.Of(_picked.Count, "sheet")} {(_picked.Count == 1 ? "is" : "are")} picked",
+                lines.Count == 0 ? "None is picked yet"
+                    : $"{Counted.Of(_picked.Count, "sheet")} {(_picked.Count == 1 ? "is" : "are")} picked",
                 lines.Select(line => $"  {line.Count} {line.Film} {line.Group}: {line.From}")),
             .. row < 0 ? [] : new[] { Where(_sheets[row]) },
         ];
@@ -93,7 +103,9 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
     private IEnumerable<Sheet> Picked => _sheets.Where(sheet => _picked.Contains(sheet.Id));
 
     private Block Where(Sheet sheet) => Block.Facts($"Sheet {sheet.Id}", [
-        ("Where", _holdings.Film.ExposedBox(sheet.At) is { } box ? $"in the box {box.Code}, from {sheet.SideCode}" : $"in {sheet.SideCode}"),
+        ("Where", _holdings.Film.ExposedBox(sheet.At) is { } box
+            ? $"in the box {box.Code}, from {sheet.SideCode}"
+            : $"in {sheet.SideCode}"),
         ("Film", $"{sheet.Item}, loaded {Dates.Text(sheet.LoadedOn)}"),
         ("Exposed", $"{Dates.Text(sheet.Exposure!.Date)}, {sheet.Exposure.Group}"),
         ("Subject", sheet.Exposure.Subject),

@@ -27,7 +27,8 @@ internal sealed class FaultsModel(ILedger ledger) : TableModel(ledger)
         + "Few sheets say little, and are marked.",
     ];
 
-    public override WorkedExample Example { get; } = new("g", "G divides the rejects by holder side.", "Faults by side");
+    public override WorkedExample Example { get; } = new("g", "G divides the rejects by holder side.",
+        "Faults by side");
 
     public override string Empty => _faults.Sheets == 0 ? "No sheet was developed." : "There is no reject.";
 

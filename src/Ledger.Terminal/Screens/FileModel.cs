@@ -13,19 +13,25 @@ internal sealed class FileModel(ILedger ledger, IUpkeep upkeep, string file) : T
     private readonly IReadOnlyList<Job> _jobs =
     [
         new("Settings", "units, limits and habits of the whole ledger", () => new TableStep(new SettingsModel(ledger))),
-        new("Check", "proves that balances, references, dates and costs agree", () => new WorkStep(new("Check", upkeep.Check))),
-        new("Back up", "a consistent copy in one file", () => new FormStep(new BackUpForm(upkeep, Copy(file, Dates.Text(ledger.Today))))),
-        new("Export", "every table as CSV", () => new FormStep(new ExportForm(upkeep, Beside(file, $"-{Dates.Text(ledger.Today)}")))),
+        new("Check", "proves that balances, references, dates and costs agree",
+            () => new WorkStep(new("Check", upkeep.Check))),
+        new("Back up", "a consistent copy in one file",
+            () => new FormStep(new BackUpForm(upkeep, Copy(file, Dates.Text(ledger.Today))))),
+        new("Export", "every table as CSV",
+            () => new FormStep(new ExportForm(upkeep, Beside(file, $"-{Dates.Text(ledger.Today)}")))),
         new("Import", "entries from CSV", () => new FormStep(new ImportForm(upkeep))),
-        new("Calendar", "the days to be reminded of as iCalendar", () => new FormStep(new CalendarForm(upkeep, Beside(file, ".ics")))),
+        new("Calendar", "the days to be reminded of as iCalendar",
+            () => new FormStep(new CalendarForm(upkeep, Beside(file, ".ics")))),
     ];
 
     public override string Name => "File";
 
     public override IReadOnlyList<string> Purpose =>
-        ["What can be done with the ledger's file as a whole. Enter begins; what takes a while shows how far it is and can be stopped."];
+        ["What can be done with the ledger's file as a whole. Enter begins; what takes a while shows how far it is and "
+            + "can be stopped."];
 
-    public override WorkedExample Example { get; } = new("\n", "Enter on the first line opens the settings of the ledger.", "warn-days");
+    public override WorkedExample Example { get; } = new("\n",
+        "Enter on the first line opens the settings of the ledger.", "warn-days");
 
     public override string Empty => "";
 
@@ -52,9 +58,11 @@ internal sealed class FileModel(ILedger ledger, IUpkeep upkeep, string file) : T
         [
             Block.Facts("The ledger", [
                 ("File", file),
-                ("Last entry", last is [var entry] ? $"{entry.Number}, {Dates.Text(entry.Date)}: {entry.Summary}" : "none yet"),
+                ("Last entry", last is [var entry] ? $"{entry.Number}, {Dates.Text(entry.Date)}: {entry.Summary}"
+                    : "none yet"),
             ]),
-            Block.Of("Good practice", "Check the file and back it up before a season, and keep the copy on another disk."),
+            Block.Of("Good practice",
+                "Check the file and back it up before a season, and keep the copy on another disk."),
         ];
     }
 

@@ -18,17 +18,20 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "Boxes and bottles that hold something and were not used for months: nothing was delivered, used or opened. The longest forgotten come first.",
+        "Boxes and bottles that hold something and were not used for months: nothing was delivered, used or opened. "
+            + "The longest forgotten come first.",
         "The setting forgotten-months says for how many months; + and - look at more or fewer.",
     ];
 
-    public override WorkedExample Example { get; } = new("-", "Minus looks at what was not used for 11 months.", "11 months");
+    public override WorkedExample Example { get; } = new("-", "Minus looks at what was not used for 11 months.",
+        "11 months");
 
     public override string Empty => $"Nothing lies unused for {Counted.Of(Months, "month")}. Minus looks at fewer.";
 
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("What", 18), new("Holds", 12, IsFigure: true), new("Last used", 12), new("Batch", 12, Least: 6), new("Kept in", 12, Least: 8),
+        new("What", 18), new("Holds", 12, IsFigure: true), new("Last used", 12), new("Batch", 12, Least: 6),
+        new("Kept in", 12, Least: 8),
     ];
 
     public override int Count => _forgotten.Count;
@@ -37,8 +40,10 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
     [
         ScreenAction.Of(KeyTable.More, "looks at what is forgotten for a month longer", _ => Look(Months + 1)),
         ScreenAction.Of(KeyTable.Fewer, "looks at what is forgotten for a month less", _ => Look(Months - 1)),
-        ScreenAction.OnRow(KeyTable.Count, "records what is really in it", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
-        ScreenAction.OnRow(KeyTable.Move, "keeps it somewhere else", row => new KindForm(Ledger, "storage", ("container", IdOf(row)))),
+        ScreenAction.OnRow(KeyTable.Count, "records what is really in it",
+            row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
+        ScreenAction.OnRow(KeyTable.Move, "keeps it somewhere else",
+            row => new KindForm(Ledger, "storage", ("container", IdOf(row)))),
         ScreenAction.OnRow(KeyTable.Discard, "discards it, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
     ];
 
@@ -73,8 +78,10 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
         var days = Period.DaysBetween(touched, Today);
         return
         [
-            Block.Of($"Not used for {Counted.Of(days, "day")}", $"It was delivered on {Dates.Text(container.Lot.ReceivedOn)}."),
-            ShelfBlocks.Facts(new ContainerReading(container, container.GoodUntil(_holdings.Item(container.Lot.Item)!.Keeping), Today), _holdings),
+            Block.Of($"Not used for {Counted.Of(days, "day")}",
+                $"It was delivered on {Dates.Text(container.Lot.ReceivedOn)}."),
+            ShelfBlocks.Facts(new ContainerReading(container,
+                container.GoodUntil(_holdings.Item(container.Lot.Item)!.Keeping), Today), _holdings),
         ];
     }
 

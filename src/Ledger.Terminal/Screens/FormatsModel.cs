@@ -15,12 +15,14 @@ internal sealed class FormatsModel(ILedger ledger) : TableModel(ledger)
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "The formats of film and paper with the area that one sheet or roll counts with: through the fixer, in the costs, in a plan.",
-        "A roll of 120 or 135-36 counts as 80 sq in by convention; Enter gives a format another area. Any other size is written as it is: "
-        + "7x17in, 100x125mm.",
+        "The formats of film and paper with the area that one sheet or roll counts with: through the fixer, in the "
+            + "costs, in a plan.",
+        "A roll of 120 or 135-36 counts as 80 sq in by convention; Enter gives a format another area. Any other size "
+            + "is written as it is: 7x17in, 100x125mm.",
     ];
 
-    public override WorkedExample Example { get; } = new("\n", "Enter on the first format opens the form that gives it another area.", "Area of one");
+    public override WorkedExample Example { get; } = new("\n",
+        "Enter on the first format opens the form that gives it another area.", "Area of one");
 
     public override string Empty => "There is no format.";
 
@@ -34,9 +36,12 @@ internal sealed class FormatsModel(ILedger ledger) : TableModel(ledger)
 
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.Of(KeyTable.New, "writes down a format of your own", _ => new FormStep(new KindForm(Ledger, "format"))),
-        ScreenAction.Of(KeyTable.Undo, "takes a format of your own out, or puts the usual area back, where nothing uses it", row =>
-            row >= 0 && !_table.IsOwn(_formats[row]) ? new MessageStep($"{_formats[row].Code} is a usual format; only one of your own is taken out.")
+        ScreenAction.Of(KeyTable.New, "writes down a format of your own",
+            _ => new FormStep(new KindForm(Ledger, "format"))),
+        ScreenAction.Of(KeyTable.Undo,
+            "takes a format of your own out, or puts the usual area back, where nothing uses it", row =>
+            row >= 0 && !_table.IsOwn(_formats[row])
+                ? new MessageStep($"{_formats[row].Code} is a usual format; only one of your own is taken out.")
                 : Entries.TakeBack("").Press(row)),
         Entries.Entries,
     ];
@@ -67,11 +72,13 @@ internal sealed class FormatsModel(ILedger ledger) : TableModel(ledger)
 
     private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Format, IdOf(row)));
 
-    public override Step? Open(int row) => row < 0 ? null : new FormStep(new KindForm(Ledger, "format", ("format", _formats[row].Code)));
+    public override Step? Open(int row) =>
+        row < 0 ? null : new FormStep(new KindForm(Ledger, "format", ("format", _formats[row].Code)));
 
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
-        Block.Of(_formats[row].Code, $"80 sq in are {Scaled.ToText(Area.Unit80.SquareInches / _formats[row].Area.SquareInches, 4)} "
-            + $"{_formats[row].Unit.Plural()} of {_formats[row].Code}."),
+        Block.Of(_formats[row].Code,
+            $"80 sq in are {Scaled.ToText(Area.Unit80.SquareInches / _formats[row].Area.SquareInches, 4)} "
+                + $"{_formats[row].Unit.Plural()} of {_formats[row].Code}."),
     ];
 }

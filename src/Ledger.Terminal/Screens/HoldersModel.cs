@@ -18,8 +18,8 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<string> Purpose =>
     [
         "The film holders with their sides, and below them the boxes of exposed sheets by film and group.",
-        "A sheet is loaded into a side, exposed in it, and unloaded into the box of its group; a session takes it from there or straight "
-            + "from the side.",
+        "A sheet is loaded into a side, exposed in it, and unloaded into the box of its group; a session takes it from "
+            + "there or straight from the side.",
         $"The picture shows all holders at once: {HolderGrid.Legend}.",
         $"Slides: {_holdings.Settings.Film.SlideConvention}.",
     ];
@@ -38,20 +38,27 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
 
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.Of(KeyTable.Load, "loads sheets into sides", row => new FormStep(HolderForms.Load(Ledger, HolderAt(row)))),
-        ScreenAction.Of(KeyTable.Expose, "notes an exposure", row => new FormStep(HolderForms.Expose(Ledger, HolderAt(row)))),
+        ScreenAction.Of(KeyTable.Load, "loads sheets into sides",
+            row => new FormStep(HolderForms.Load(Ledger, HolderAt(row)))),
+        ScreenAction.Of(KeyTable.Expose, "notes an exposure",
+            row => new FormStep(HolderForms.Expose(Ledger, HolderAt(row)))),
         ScreenAction.Of(KeyTable.Move, "unloads: takes sheets out into a box; amends a wrong label", row =>
             new FormStep(HolderForms.Unload(Ledger, row < 0 ? null : IdOf(row)))),
-        ScreenAction.Rare("Clean", "notes a cleaning", row => new FormStep(new KindForm(Ledger, "cleaning", ("holders", HolderAt(row))))),
+        ScreenAction.Rare("Clean", "notes a cleaning",
+            row => new FormStep(new KindForm(Ledger, "cleaning", ("holders", HolderAt(row))))),
         ScreenAction.Rare("Service", "takes a side out of service, or puts it back", row =>
             new FormStep(new KindForm(Ledger, "service", ("sides", FirstSide(row))))),
         ScreenAction.Of(KeyTable.New, "registers a holder", _ => new FormStep(new KindForm(Ledger, "holder"))),
-        ScreenAction.Of(KeyTable.Keeper, "names a negative a keeper", _ => new FormStep(new KindForm(Ledger, "keeper"))),
-        ScreenAction.Of(KeyTable.Count, "records how many sheets are really there", row => new FormStep(new KindForm(Ledger, "count", ("item", Place(row))))),
+        ScreenAction.Of(KeyTable.Keeper, "names a negative a keeper",
+            _ => new FormStep(new KindForm(Ledger, "keeper"))),
+        ScreenAction.Of(KeyTable.Count, "records how many sheets are really there",
+            row => new FormStep(new KindForm(Ledger, "count", ("item", Place(row))))),
         ScreenAction.Of(KeyTable.Discard, "discards sheets", row => new FormStep(new DiscardForm(Ledger, Place(row)))),
-        ScreenAction.Of(KeyTable.Paper, "writes the label of the selected box of exposed sheets", row => row >= _holders.Count
-            ? new LabelStep(IdOf(row), (paper, place) => paper.BoxLabel(IdOf(row), place))
-            : new MessageStep("Select a box of exposed sheets, below the holders: its label is written for paper.")),
+        ScreenAction.Of(KeyTable.Paper, "writes the label of the selected box of exposed sheets",
+            row => row >= _holders.Count
+                ? new LabelStep(IdOf(row), (paper, place) => paper.BoxLabel(IdOf(row), place))
+                : new MessageStep(
+                    "Select a box of exposed sheets, below the holders: its label is written for paper.")),
         Entries.PutRight("amends what is known of the holder"),
         Entries.TakeBack("takes the registering of the holder back, where nothing was done with it"),
         Entries.Entries,
@@ -105,7 +112,8 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
             : new[] { HolderBlocks.Facts(_boxes[row - _holders.Count], _holdings) },
     ];
 
-    private EntryKeys Entries => new(Ledger, row => new(HolderAt(row) is null ? SubjectKind.Place : SubjectKind.Holder, IdOf(row)));
+    private EntryKeys Entries =>
+        new(Ledger, row => new(HolderAt(row) is null ? SubjectKind.Place : SubjectKind.Holder, IdOf(row)));
 
     private string? HolderAt(int row) => row >= 0 && row < _holders.Count ? _holders[row] : null;
 

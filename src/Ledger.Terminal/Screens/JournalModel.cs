@@ -32,18 +32,21 @@ internal sealed class JournalModel : TableModel
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "Everything that was ever recorded, the last first. What was said stays, and what follows from it is worked out from it.",
+        "Everything that was ever recorded, the last first. What was said stays, and what follows from it is worked "
+            + "out from it.",
         "What was wrong is amended (E) or taken back (U), and an undo can be taken back too; all of it stays here.",
     ];
 
     public override WorkedExample Example { get; } = new(
-        "u", "U on the last entry opens the form that takes it back. It stays in the journal, marked as taken back.", "Undo entry");
+        "u", "U on the last entry opens the form that takes it back. It stays in the journal, marked as taken back.",
+        "Undo entry");
 
     public override string Empty => _about is null ? TodayModel.NoItems : $"No entry about {_about.Name} was kept.";
 
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("No.", 8, IsFigure: true), new("Date", 10), new("Kind", 16, Least: 7), new("What", 70, Least: 25), new("Taken back", 10),
+        new("No.", 8, IsFigure: true), new("Date", 10), new("Kind", 16, Least: 7), new("What", 70, Least: 25),
+        new("Taken back", 10),
     ];
 
     public override int Count => _entries.Rows.Count;
@@ -53,9 +56,12 @@ internal sealed class JournalModel : TableModel
 
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.OnRow(KeyTable.Amend, "amends the selected entry", row => EntryKeys.Amending(Ledger, _entries.Rows[row])),
-        ScreenAction.Rare("Earlier in its day", "puts the selected entry before the one that now comes before it on the same day", Earlier),
-        ScreenAction.OnRow(KeyTable.Undo, "takes the selected entry back", row => new UndoForm(Ledger, _entries.Rows[row])),
+        ScreenAction.OnRow(KeyTable.Amend, "amends the selected entry",
+            row => EntryKeys.Amending(Ledger, _entries.Rows[row])),
+        ScreenAction.Rare("Earlier in its day",
+            "puts the selected entry before the one that now comes before it on the same day", Earlier),
+        ScreenAction.OnRow(KeyTable.Undo, "takes the selected entry back",
+            row => new UndoForm(Ledger, _entries.Rows[row])),
     ];
 
     public override void Refresh() => _entries.Refresh();
@@ -134,7 +140,8 @@ internal sealed class JournalModel : TableModel
         var at = day.ToList().FindIndex(one => one.Number == entry.Number);
         return at > 0 && Ledger.Said(entry.Number) is { } said
             ? new FormStep(new AmendForm(Ledger, entry, said, before: day[at - 1]))
-            : new MessageStep(at == 0 ? $"Entry {entry.Number} is the first of its day already." : $"Entry {entry.Number} cannot be moved in its day.");
+            : new MessageStep(at == 0 ? $"Entry {entry.Number} is the first of its day already."
+                : $"Entry {entry.Number} cannot be moved in its day.");
     }
 
     /// <summary>Where an entry stands among those of its day.</summary>

@@ -19,7 +19,8 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "Used solutions wait here until they are handed over. A bath that is discarded goes into a jug for its kind of waste.",
+        "Used solutions wait here until they are handed over. A bath that is discarded goes into a jug for its kind of "
+            + "waste.",
         $"The ledger keeps count only. {Disposal}",
     ];
 
@@ -40,8 +41,10 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
     [
         ScreenAction.Of(KeyTable.New, "starts a jug", _ => new FormStep(NextJug())),
         ScreenAction.OnRow(
-            KeyTable.Add, "records used solution that goes into the selected jug", row => new KindForm(Ledger, "jug-filling", ("jug", IdOf(row)))),
-        ScreenAction.RareOnRow("Hand over", "hands the selected jug over", row => new KindForm(Ledger, "jug-handover", ("jug", IdOf(row)))),
+            KeyTable.Add, "records used solution that goes into the selected jug",
+            row => new KindForm(Ledger, "jug-filling", ("jug", IdOf(row)))),
+        ScreenAction.RareOnRow("Hand over", "hands the selected jug over",
+            row => new KindForm(Ledger, "jug-handover", ("jug", IdOf(row)))),
         ScreenAction.Labels("its label", IdOf, row => (paper, place) => paper.BottleLabel(IdOf(row), place)),
         Entries.PutRight("amends what was recorded when the selected jug was started"),
         Entries.TakeBack("takes the jug back, where nothing went into it"),

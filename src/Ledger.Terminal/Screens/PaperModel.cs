@@ -6,7 +6,8 @@ namespace Ledger.Terminal.Screens;
 /// <summary>The pages that can be put on paper from where the user is.</summary>
 /// <param name="ledger">The ledger.</param>
 /// <param name="papers">Each page's name, what it is for, and the step that writes it.</param>
-internal sealed class PaperModel(ILedger ledger, IEnumerable<(string Name, string What, Step Write)> papers) : TableModel(ledger)
+internal sealed class PaperModel(ILedger ledger, IEnumerable<(string Name, string What, Step Write)> papers)
+    : TableModel(ledger)
 {
     private readonly List<(string Name, string What, Step Write)> _papers = [.. papers];
 
@@ -15,14 +16,17 @@ internal sealed class PaperModel(ILedger ledger, IEnumerable<(string Name, strin
     public override IReadOnlyList<string> Purpose =>
     [
         "A screen fogs film: read the page before lights-out and fill it in afterwards.",
-        "Enter writes it, as HTML for a browser and as plain text, and says where; of a label it asks first which paper it lies on.",
+        "Enter writes it, as HTML for a browser and as plain text, and says where; of a label it asks first which "
+            + "paper it lies on.",
     ];
 
-    public override WorkedExample Example { get; } = new("\n", "Enter asks which paper the label lies on; F8 writes it and says where.", "Labels of");
+    public override WorkedExample Example { get; } = new("\n",
+        "Enter asks which paper the label lies on; F8 writes it and says where.", "Labels of");
 
     public override string Empty => "There is no page to write.";
 
-    public override IReadOnlyList<TableColumn> Columns { get; } = [new("Page", 24, Least: 14), new("What it is", 56, Least: 20)];
+    public override IReadOnlyList<TableColumn> Columns { get; } = [new("Page", 24, Least: 14),
+        new("What it is", 56, Least: 20)];
 
     public override int Count => _papers.Count;
 

@@ -19,19 +19,21 @@ internal sealed class PrintsModel : TableModel
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "The sessions of printing, the last one first: final prints, work prints and test strips, and the fixer for paper they went through.",
+        "The sessions of printing, the last one first: final prints, work prints and test strips, and the fixer for "
+            + "paper they went through.",
         "A strip counts by its share of a sheet. Paper never goes through a bath for film.",
     ];
 
     public override WorkedExample Example { get; } = new(
-        "", "The details of P10 list its final prints, work prints and test strips, and the fixer they went through.", "PF4");
+        "", "The details of P10 list its final prints, work prints and test strips, and the fixer they went through.",
+        "PF4");
 
     public override string Empty => "No print session yet. Press N to record one.";
 
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Session", 10), new("Date", 10), new("Sheets", 6, IsFigure: true), new("Area", 12, IsFigure: true), new("Bath", 10),
-        new("What", 34, Least: 12), new("Of", 20, Least: 8),
+        new("Session", 10), new("Date", 10), new("Sheets", 6, IsFigure: true), new("Area", 12, IsFigure: true),
+        new("Bath", 10), new("What", 34, Least: 12), new("Of", 20, Least: 8),
     ];
 
     public override int Count => _prints.Rows.Count;
@@ -73,7 +75,8 @@ internal sealed class PrintsModel : TableModel
         };
     }
 
-    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] : [Facts(_prints.Rows[row]), Areas(_prints.Rows[row])];
+    public override IReadOnlyList<Block> Details(int row) =>
+        row < 0 ? [] : [Facts(_prints.Rows[row]), Areas(_prints.Rows[row])];
 
     private Block Facts(PrintRecord print) => Block.Facts($"Print session {print.Session}, {Dates.Text(print.Date)}", [
         ("Fixer", print.Bath),
@@ -85,11 +88,14 @@ internal sealed class PrintsModel : TableModel
     ]);
 
     private Block Areas(PrintRecord print) => new("Area through the baths", width => BarChart.Of(
-        [.. print.Lines.Select(line => new Bar(line.Purpose.Name(), line.Area.Hundredths, line.Area.ToText(_settings.Style)))], width));
+        [.. print.Lines.Select(line => new Bar(line.Purpose.Name(), line.Area.Hundredths,
+            line.Area.ToText(_settings.Style)))], width));
 
     private static string Line(PrintedPaper line)
     {
-        var strips = line.Strips == 0 ? "" : line.Sheets == 0 ? " of a sheet cut before" : $" from {Counted.Of(line.Sheets, "sheet")}";
+        var strips = line.Strips == 0
+            ? ""
+            : line.Sheets == 0 ? " of a sheet cut before" : $" from {Counted.Of(line.Sheets, "sheet")}";
         var note = line.Note.Length > 0 ? $": {line.Note}" : "";
         return $"{Pieces(line)} {line.Item} {line.Purpose.Name()}{strips}{note}";
     }
@@ -97,5 +103,6 @@ internal sealed class PrintsModel : TableModel
     private static long Pieces(PrintedPaper line) => line.Strips > 0 ? line.Strips : line.Sheets;
 
     private KindForm NextSession() => new(
-        Ledger, "print-session", ("session", Ledger.Prints(Ledger.Today, null, 1) is [var last] ? NextName.After(last.Session) : "P1"));
+        Ledger, "print-session",
+        ("session", Ledger.Prints(Ledger.Today, null, 1) is [var last] ? NextName.After(last.Session) : "P1"));
 }

@@ -17,7 +17,8 @@ internal sealed class ProcessStepsModel(ILedger ledger, string process) : TableM
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "The steps of a process in their order. Enter edits the selected one; every change makes a new version of the process, and sessions keep theirs.",
+        "The steps of a process in their order. Enter edits the selected one; every change makes a new version of the "
+            + "process, and sessions keep theirs.",
     ];
 
     public override WorkedExample Example { get; } = new(
@@ -27,17 +28,20 @@ internal sealed class ProcessStepsModel(ILedger ledger, string process) : TableM
 
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Step", 4, IsFigure: true), new("What", 14), new("Item", 14, Least: 8), new("Dilution", 8), new("Amount", 9, IsFigure: true),
-        new("In", 8, IsFigure: true), new("Time", 10, IsFigure: true), new("°C", 4, IsFigure: true),
+        new("Step", 4, IsFigure: true), new("What", 14), new("Item", 14, Least: 8), new("Dilution", 8),
+        new("Amount", 9, IsFigure: true), new("In", 8, IsFigure: true), new("Time", 10, IsFigure: true),
+        new("°C", 4, IsFigure: true),
     ];
 
     public override int Count => _process?.Steps.Count ?? 0;
 
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.Of(KeyTable.New, "adds a step after the selected one", row => new FormStep(new StepForm(Ledger, process, null, row + 2))),
-        ScreenAction.Rare("Take step away", "takes the selected step away", row => row < 0 || _process is not { Steps.Count: > 1 } known ? null
-            : new FormStep(new DropStepForm(Ledger, known, known.Steps[row]))),
+        ScreenAction.Of(KeyTable.New, "adds a step after the selected one",
+            row => new FormStep(new StepForm(Ledger, process, null, row + 2))),
+        ScreenAction.Rare("Take step away", "takes the selected step away",
+            row => row < 0 || _process is not { Steps.Count: > 1 } known ? null
+                : new FormStep(new DropStepForm(Ledger, known, known.Steps[row]))),
     ];
 
     public override string? OpenLabel => "Edit";
@@ -49,10 +53,12 @@ internal sealed class ProcessStepsModel(ILedger ledger, string process) : TableM
     /// <summary>The first step that is another than before: the next one is added after it.</summary>
     public override string? IdOf(Saving saving)
     {
-        if (saving.Entry is not ProcessDefinition definition || !definition.Process.Equals(process, StringComparison.OrdinalIgnoreCase))
+        if (saving.Entry is not ProcessDefinition definition
+            || !definition.Process.Equals(process, StringComparison.OrdinalIgnoreCase))
             return null;
         var before = _process?.Steps ?? [];
-        return definition.Steps.Where((step, i) => i >= before.Count || step != before[i]).FirstOrDefault() is { } changed
+        return definition.Steps.Where((step, i) => i >= before.Count || step != before[i])
+            .FirstOrDefault() is { } changed
             ? Scaled.ToText(changed.Number, 0) : null;
     }
 
@@ -72,7 +78,8 @@ internal sealed class ProcessStepsModel(ILedger ledger, string process) : TableM
         };
     }
 
-    public override Step? Open(int row) => row < 0 ? null : new FormStep(new StepForm(Ledger, process, _process!.Steps[row]));
+    public override Step? Open(int row) =>
+        row < 0 ? null : new FormStep(new StepForm(Ledger, process, _process!.Steps[row]));
 
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
         [Block.Of($"Step {row + 1}, {_process!.Steps[row].Role.Name()}", ProcessBlocks.Line(_process.Steps[row]))];

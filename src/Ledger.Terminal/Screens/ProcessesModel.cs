@@ -14,24 +14,31 @@ internal sealed class ProcessesModel(ILedger ledger) : TableModel(ledger)
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "Your processes: named recipes of steps, from the presoak to the final rinse. Enter opens the steps of the selected one for editing.",
-        "A session keeps the version of the process it was run with: changing a process changes no session of the past.",
+        "Your processes: named recipes of steps, from the presoak to the final rinse. Enter opens the steps of the "
+            + "selected one for editing.",
+        "A session keeps the version of the process it was run with: changing a process changes no session of the "
+            + "past.",
     ];
 
-    public override WorkedExample Example { get; } = new("\n", "Enter on film shows its steps, from the presoak to the final rinse.", "presoak");
+    public override WorkedExample Example { get; } = new("\n",
+        "Enter on film shows its steps, from the presoak to the final rinse.", "presoak");
 
     public override string Empty => "No process yet. Press N to write down the first step of one.";
 
     public override IReadOnlyList<TableColumn> Columns { get; } =
-        [new("Process", 24, Least: 12), new("Version", 7, IsFigure: true), new("Steps", 5, IsFigure: true), new("Developer", 20, Least: 12)];
+        [new("Process", 24, Least: 12), new("Version", 7, IsFigure: true), new("Steps", 5, IsFigure: true),
+            new("Developer", 20, Least: 12)];
 
     public override int Count => _processes.Count;
 
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.Of(KeyTable.New, "writes down the first step of a new process", _ => new FormStep(new StepForm(Ledger, null, null))),
-        ScreenAction.RareOnRow("Copy process", "copies the selected process under another name", row => new CopyProcessForm(Ledger, _processes[row])),
-        Entries.TakeBack("takes back the last change of the process; the first one takes it out, where nothing uses it"),
+        ScreenAction.Of(KeyTable.New, "writes down the first step of a new process",
+            _ => new FormStep(new StepForm(Ledger, null, null))),
+        ScreenAction.RareOnRow("Copy process", "copies the selected process under another name",
+            row => new CopyProcessForm(Ledger, _processes[row])),
+        Entries.TakeBack(
+            "takes back the last change of the process; the first one takes it out, where nothing uses it"),
         Entries.Entries,
     ];
 
@@ -55,7 +62,8 @@ internal sealed class ProcessesModel(ILedger ledger) : TableModel(ledger)
         };
     }
 
-    public override Step? Open(int row) => row < 0 ? null : new TableStep(new ProcessStepsModel(Ledger, _processes[row].Name));
+    public override Step? Open(int row) =>
+        row < 0 ? null : new TableStep(new ProcessStepsModel(Ledger, _processes[row].Name));
 
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [

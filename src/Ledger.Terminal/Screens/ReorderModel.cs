@@ -15,12 +15,15 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "What to order, when and how many packs, and why: your own use, the time a delivery takes, and how safe you want to be.",
-        "The chart shows the stock so far (#) and as expected (o), the level at which to order (a dashed line), and deliveries (^).",
+        "What to order, when and how many packs, and why: your own use, the time a delivery takes, and how safe you "
+            + "want to be.",
+        "The chart shows the stock so far (#) and as expected (o), the level at which to order (a dashed line), and "
+            + "deliveries (^).",
         "What is on order is not stock until a delivery names its order.",
     ];
 
-    public override WorkedExample Example { get; } = new("n", "N on syrup opens the form that orders it: 1 pack.", "syrup");
+    public override WorkedExample Example { get; } = new("n",
+        "N on syrup opens the form that orders it: 1 pack.", "syrup");
 
     public override string Empty => TodayModel.NoItems;
 
@@ -34,14 +37,19 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
 
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.OnRow(KeyTable.New, "places an order for the selected item", row => new OrderForm(Ledger, _readings, IdOf(row))),
-        ScreenAction.OnRow(KeyTable.Receive, "records a delivery of the selected item", row => new DeliveryForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.New, "places an order for the selected item",
+            row => new OrderForm(Ledger, _readings, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Receive, "records a delivery of the selected item",
+            row => new DeliveryForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Amend, "changes an order: its day, packs, price", row =>
             OfOrder("order-change", IdOf(row))),
-        ScreenAction.RareOnRow("Cancel order", "cancels what was not delivered", row => OfOrder("order-cancellation", IdOf(row))),
-        ScreenAction.RareOnRow("Order terms", "sets how it is ordered: a yearly window, how long an order lasts, what it costs", row =>
+        ScreenAction.RareOnRow("Cancel order", "cancels what was not delivered",
+            row => OfOrder("order-cancellation", IdOf(row))),
+        ScreenAction.RareOnRow("Order terms",
+            "sets how it is ordered: a yearly window, how long an order lasts, what it costs", row =>
             new KindForm(Ledger, "order-terms", ("item", IdOf(row)))),
-        ScreenAction.RareOnRow("Price rise", "records an announced price rise", row => new KindForm(Ledger, "price-rise", ("item", IdOf(row)))),
+        ScreenAction.RareOnRow("Price rise", "records an announced price rise",
+            row => new KindForm(Ledger, "price-rise", ("item", IdOf(row)))),
         new EntryKeys(Ledger, row => new(SubjectKind.Item, IdOf(row))).Entries,
     ];
 
@@ -85,5 +93,7 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
 
     /// <summary>What becomes of the earliest order that waits for the item.</summary>
     private KindForm OfOrder(string kind, string item) => new(
-        Ledger, kind, ("order", Ledger.HoldingsOn(Today).Orders.LinesOf(item).Select(found => found.Order.Code).FirstOrDefault()), ("item", item));
+        Ledger, kind,
+        ("order", Ledger.HoldingsOn(Today).Orders.LinesOf(item).Select(found => found.Order.Code).FirstOrDefault()),
+        ("item", item));
 }

@@ -16,18 +16,20 @@ internal sealed class SessionSheetsModel(ILedger ledger, string session) : Table
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "The sheets of one session in their order. The details tell a sheet's story: box, holder, exposure, session, tray mates, cost.",
+        "The sheets of one session in their order. The details tell a sheet's story: box, holder, exposure, session, "
+            + "tray mates, cost.",
         "A negative that turns out to be worth printing is named a keeper here.",
     ];
 
-    public override WorkedExample Example { get; } = new("k", "K on the first sheet opens the form that names its negative a keeper.", "eeper");
+    public override WorkedExample Example { get; } = new("k",
+        "K on the first sheet opens the form that names its negative a keeper.", "eeper");
 
     public override string Empty => "Rolls are counted; they have no numbers and no stories of their own.";
 
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Negative", 14), new("Film", 12), new("Became", 10), new("Spoiled by", 15, Least: 8), new("Batch", 5, IsFigure: true),
-        new("Side", 10), new("Sheet", 7),
+        new("Negative", 14), new("Film", 12), new("Became", 10), new("Spoiled by", 15, Least: 8),
+        new("Batch", 5, IsFigure: true), new("Side", 10), new("Sheet", 7),
     ];
 
     public override int Count => _sheets.Count;
@@ -37,7 +39,8 @@ internal sealed class SessionSheetsModel(ILedger ledger, string session) : Table
         ScreenAction.OnRow(KeyTable.Keeper, "names the negative a keeper",
             row => new KindForm(Ledger, "keeper", ("negative", _sheets[row].Negative))),
         .. SheetLife.Of(Ledger, row => _sheets[row].Negative ?? _sheets[row].Sheet.ToString()),
-        new EntryKeys(Ledger, _ => new(SubjectKind.Session, session)).PutRight("amends what was logged of the session: what became of its sheets"),
+        new EntryKeys(Ledger, _ => new(SubjectKind.Session, session)).PutRight(
+            "amends what was logged of the session: what became of its sheets"),
         new EntryKeys(Ledger, row => new(SubjectKind.Sheet, IdOf(row))).Entries,
     ];
 

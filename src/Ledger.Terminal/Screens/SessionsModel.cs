@@ -18,8 +18,10 @@ internal sealed class SessionsModel : TableModel
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "The sessions of developing, the last one first: which film, how many sheets, through which bath, and what became of them.",
-        "The details show what a session cost: its film, its developer, its share of the bath and of the supplies. Enter shows its sheets one by one.",
+        "The sessions of developing, the last one first: which film, how many sheets, through which bath, and what "
+            + "became of them.",
+        "The details show what a session cost: its film, its developer, its share of the bath and of the supplies. "
+            + "Enter shows its sheets one by one.",
     ];
 
     public override WorkedExample Example { get; } = new(
@@ -38,7 +40,8 @@ internal sealed class SessionsModel : TableModel
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         Entries.PutRight("amends what was logged of the session"),
-        ScreenAction.Labels("the sleeve labels of its negatives", IdOf, row => (paper, place) => paper.SleeveLabels(IdOf(row), place)),
+        ScreenAction.Labels("the sleeve labels of its negatives", IdOf,
+            row => (paper, place) => paper.SleeveLabels(IdOf(row), place)),
         Entries.TakeBack("takes the selected session back"),
         Entries.Entries,
     ];
@@ -71,26 +74,32 @@ internal sealed class SessionsModel : TableModel
             0 => session.Session,
             1 => Dates.Text(session.Date),
             2 => session.Sheets.ToString(CultureInfo.InvariantCulture),
-            3 => string.Join(", ", session.Lines.GroupBy(line => line.Item).Select(film => $"{film.Sum(line => line.Sheets)} {film.Key}")),
+            3 => string.Join(", ",
+                session.Lines.GroupBy(line => line.Item).Select(film => $"{film.Sum(line => line.Sheets)} {film.Key}")),
             4 => session.Area.ToText(_settings.Style),
             5 => session.Bath ?? "",
             _ => session.Process,
         };
     }
 
-    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] : [Facts(_sessions.Rows[row]), Costs(_sessions.Rows[row])];
+    public override IReadOnlyList<Block> Details(int row) =>
+        row < 0 ? [] : [Facts(_sessions.Rows[row]), Costs(_sessions.Rows[row])];
 
-    private Block Facts(SessionRecord session) => Block.Facts($"Session {session.Session}, {Dates.Text(session.Date)}", [
-        ("Process", Core.Sessions.Process.NameOf(session.Process, session.ProcessVersion)),
-        ("Bath", session.Bath is { } bath ? $"{bath}, {session.Area.ToText(_settings.Style)}" : null),
-        ("Developer", session.Developer == default ? null : $"{session.Developer.ToText(_settings.Style)} of concentrate"),
-        .. session.Lines.Select((line, i) => (i == 0 ? "Sheets" : " ", (string?)Line(line))),
-        ("Note", session.Note),
-        ("Entry", session.Number.ToString(CultureInfo.InvariantCulture)),
-    ]);
+    private Block Facts(SessionRecord session) =>
+        Block.Facts($"Session {session.Session}, {Dates.Text(session.Date)}", [
+            ("Process", Core.Sessions.Process.NameOf(session.Process, session.ProcessVersion)),
+            ("Bath", session.Bath is { } bath ? $"{bath}, {session.Area.ToText(_settings.Style)}" : null),
+            ("Developer", session.Developer == default
+                ? null
+                : $"{session.Developer.ToText(_settings.Style)} of concentrate"),
+            .. session.Lines.Select((line, i) => (i == 0 ? "Sheets" : " ", (string?)Line(line))),
+            ("Note", session.Note),
+            ("Entry", session.Number.ToString(CultureInfo.InvariantCulture)),
+        ]);
 
     private static string Line(SessionSheets line) =>
-        $"{line.Sheets} {line.Item} {line.Group}".TrimEnd() + $", {line.Fate.Name()}{(line.Note.Length > 0 ? $": {line.Note}" : "")}";
+        $"{line.Sheets} {line.Item} {line.Group}".TrimEnd()
+            + $", {line.Fate.Name()}{(line.Note.Length > 0 ? $": {line.Note}" : "")}";
 
     /// <summary>What became of the sheets as bars, and what they cost.</summary>
     private Block Costs(SessionRecord session)
@@ -99,7 +108,8 @@ internal sealed class SessionsModel : TableModel
             .Where(sheet => sheet.Session.Equals(session.Session, StringComparison.OrdinalIgnoreCase)).ToList();
         var fates = session.Lines.GroupBy(line => line.Fate).OrderBy(group => group.Key)
             .Select(group => (Fate: group.Key, Sheets: group.Sum(line => line.Sheets)))
-            .Select(group => new Bar(group.Fate.Name(), group.Sheets, group.Sheets.ToString(CultureInfo.InvariantCulture)))
+            .Select(group => new Bar(group.Fate.Name(), group.Sheets,
+                group.Sheets.ToString(CultureInfo.InvariantCulture)))
             .ToList();
         Bar[] parts =
         [
@@ -112,17 +122,20 @@ internal sealed class SessionsModel : TableModel
             .. BarChart.Of(fates, width),
             "",
             .. Paragraph.Of(
-                $"Cost {total.Text(_settings)}{Each(session.Sheets, "sheet")}{Each(Became(Fate.Negative) + Became(Fate.Keeper), "negative")}"
+                $"Cost {total.Text(_settings)}{Each(session.Sheets, "sheet")}"
+                    + $"{Each(Became(Fate.Negative) + Became(Fate.Keeper), "negative")}"
                 + Each(Became(Fate.Keeper), "keeper"), width),
             .. BarChart.Of(parts, width),
         ]);
 
         long Became(Fate fate) => session.Lines.Where(line => line.Fate == fate).Sum(line => line.Sheets);
 
-        string Each(long number, string what) => number > 0 && total.Per(number) is { } each ? $", {each.Text(_settings)} a {what}" : "";
+        string Each(long number, string what) =>
+            number > 0 && total.Per(number) is { } each ? $", {each.Text(_settings)} a {what}" : "";
 
         Money Sum(Func<SheetCost, Money> part) => sheets.Aggregate(Money.Zero, (sum, sheet) => sum + part(sheet));
 
-        Bar Part(string label, Func<SheetCost, Money> part) => new(label, Sum(part).Amount, Sum(part).Text(_settings.Style));
+        Bar Part(string label, Func<SheetCost, Money> part) =>
+            new(label, Sum(part).Amount, Sum(part).Text(_settings.Style));
     }
 }

@@ -14,7 +14,8 @@ internal sealed class SettingsModel(ILedger ledger) : TableModel(ledger)
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "The settings of the whole ledger. Their first values are common practice; your own work decides. Enter changes the selected one.",
+        "The settings of the whole ledger. Their first values are common practice; your own work decides. Enter "
+            + "changes the selected one.",
         "Settings of a product, such as its dilution or how long it keeps, are on the Shelf.",
     ];
 
@@ -31,7 +32,8 @@ internal sealed class SettingsModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Quiet(KeyTable.Undo, "takes back the last change of the setting", row =>
-            row >= 0 && Ledger.EntryOf(new(SubjectKind.Setting, IdOf(row))) is null ? new MessageStep($"{IdOf(row)} was never changed.")
+            row >= 0 && Ledger.EntryOf(new(SubjectKind.Setting, IdOf(row))) is null
+                ? new MessageStep($"{IdOf(row)} was never changed.")
                 : Entries.TakeBack("").Press(row)),
         Entries.Entries,
     ];

@@ -18,15 +18,20 @@ internal sealed class Settling(ILedger ledger, Holdings holdings, IReadOnlyList<
             NoticeKind.BathExhausted or NoticeKind.BathExpired => Renew(about),
             NoticeKind.BathEnding => new ScreenStep("Baths", about),
             NoticeKind.Expired => new FormStep(new DiscardForm(ledger, about)),
-            NoticeKind.ExpiresSoon => new TableStep(new ContainersModel(ledger, about.Split('/')[0]) { SelectedId = about }),
+            NoticeKind.ExpiresSoon =>
+                new TableStep(new ContainersModel(ledger, about.Split('/')[0]) { SelectedId = about }),
             NoticeKind.BelowMinimum or NoticeKind.OrderDue or NoticeKind.PriceRise => Order(about),
             NoticeKind.OrderLate => OrderNews(about),
-            NoticeKind.LoadedLong => new FormStep(new KindForm(ledger, "unload", ("from", string.Join(", ", group.About)))),
+            NoticeKind.LoadedLong =>
+                new FormStep(new KindForm(ledger, "unload", ("from", string.Join(", ", group.About)))),
             NoticeKind.ExposedLong => new FormStep(new PlanForm(
                 ledger, KnownSheets.Request(group.About.SelectMany(name => KnownSheets.Find(name, holdings.Film))))),
-            NoticeKind.SideFaulty => new FormStep(new KindForm(ledger, "service", ("sides", string.Join(' ', group.About)))),
-            NoticeKind.ReplenisherDue or NoticeKind.ControlStripOut => new FormStep(new KindForm(ledger, "top-up", ("bath", about))),
-            NoticeKind.JugFull or NoticeKind.JugOld => new FormStep(new KindForm(ledger, "jug-handover", ("jug", about))),
+            NoticeKind.SideFaulty =>
+                new FormStep(new KindForm(ledger, "service", ("sides", string.Join(' ', group.About)))),
+            NoticeKind.ReplenisherDue or NoticeKind.ControlStripOut =>
+                new FormStep(new KindForm(ledger, "top-up", ("bath", about))),
+            NoticeKind.JugFull or NoticeKind.JugOld =>
+                new FormStep(new KindForm(ledger, "jug-handover", ("jug", about))),
             NoticeKind.UnderSuspicion => new FormStep(new KindForm(ledger, "clearance", ("what", about))),
             _ => new MessageStep(RefusalText.Of(group.First.Step)),
         };
@@ -49,12 +54,14 @@ internal sealed class Settling(ILedger ledger, Holdings holdings, IReadOnlyList<
     private FormStep Discarded(string bath, Func<Step> then) => new(new DiscardForm(ledger, bath)) { Then = then };
 
     private FormStep Order(string item) =>
-        readings.FirstOrDefault(reading => reading.Item.Code == item) is { IsDue: false, Lines.Count: > 0 } ? OrderNews(item)
+        readings.FirstOrDefault(reading => reading.Item.Code == item) is { IsDue: false, Lines.Count: > 0 }
+            ? OrderNews(item)
             : new FormStep(new OrderForm(ledger, readings, item));
 
     /// <summary>What is new of the order that waits for an item, the latest first.</summary>
     private FormStep OrderNews(string item) => new(new KindForm(
         ledger, "order-change",
-        ("order", holdings.Orders.LinesOf(item).OrderBy(found => found.Line.ExpectedOn).Select(found => found.Order.Code).FirstOrDefault()),
+        ("order", holdings.Orders.LinesOf(item).OrderBy(found => found.Line.ExpectedOn)
+            .Select(found => found.Order.Code).FirstOrDefault()),
         ("item", item)));
 }

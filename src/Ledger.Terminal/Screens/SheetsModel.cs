@@ -16,8 +16,8 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "The sheets in one holder or in one box of exposed sheets. The details tell a sheet's story; for an empty side that of the last "
-            + "sheet in it.",
+        "The sheets in one holder or in one box of exposed sheets. The details tell a sheet's story; for an empty side "
+            + "that of the last sheet in it.",
     ];
 
     public override WorkedExample Example { get; } = new("x", "X opens the form that notes an exposure.", "xposure");
@@ -35,7 +35,8 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.Expose, "notes an exposure", _ => new FormStep(HolderForms.Expose(Ledger, place))),
-        ScreenAction.Of(KeyTable.Move, "unloads: takes sheets out into a box", row => new FormStep(HolderForms.Unload(Ledger, row < 0 ? place : IdOf(row)))),
+        ScreenAction.Of(KeyTable.Move, "unloads: takes sheets out into a box",
+            row => new FormStep(HolderForms.Unload(Ledger, row < 0 ? place : IdOf(row)))),
         ScreenAction.Rare("Service", "takes the side out of service, or puts it back", row =>
             new FormStep(new KindForm(Ledger, "service", ("sides", row < 0 ? null : IdOf(row))))),
         Entries.PutRight("amends the exposure of the sheet, or else its loading"),
@@ -43,17 +44,20 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
         Entries.Entries,
     ];
 
-    private EntryKeys Entries => new(Ledger, row => _rows[row].Sheet is { } sheet ? new(SubjectKind.Sheet, sheet.Id.ToString())
-        : new(SubjectKind.Place, IdOf(row)));
+    private EntryKeys Entries =>
+        new(Ledger, row => _rows[row].Sheet is { } sheet ? new(SubjectKind.Sheet, sheet.Id.ToString())
+            : new(SubjectKind.Place, IdOf(row)));
 
     public override void Refresh()
     {
         _holdings = Ledger.HoldingsOn(Today);
         var film = _holdings.Film;
         _rows = film.Holder(place) is { } holder
-            ? [.. holder.Sides.Select(side => film.Read(side, Today)).Select(side => (side.Side.Code, side.StateName, side.Sheet))]
+            ? [.. holder.Sides.Select(side => film.Read(side, Today))
+                .Select(side => (side.Side.Code, side.StateName, side.Sheet))]
             : film.ExposedBox(place) is { } box
-                ? [.. film.At(box.Place).Select(sheet => (sheet.Id.ToString(), $"from {sheet.SideCode}", (Sheet?)sheet))]
+                ? [.. film.At(box.Place)
+                    .Select(sheet => (sheet.Id.ToString(), $"from {sheet.SideCode}", (Sheet?)sheet))]
                 : [];
     }
 
@@ -77,5 +81,7 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
     }
 
     public override IReadOnlyList<Block> Details(int row) =>
-        row >= 0 && Ledger.Story(IdOf(row), Today) is { } story ? [.. HolderBlocks.Story(story, _holdings.Settings)] : [];
+        row >= 0 && Ledger.Story(IdOf(row), Today) is { } story
+            ? [.. HolderBlocks.Story(story, _holdings.Settings)]
+            : [];
 }

@@ -24,8 +24,10 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     /// <summary>What is short, what is too old, and what it all cost.</summary>
     public override string Headline => string.Join(", ", new[]
     {
-        Some(_inUse.Count(reading => reading.IsBelowMinimum), "below minimum"), Some(_inUse.Count(reading => !reading.Expired.IsZero), "expired"),
-        _items.Count == 0 ? "" : $"{_inUse.Aggregate(Money.Zero, (sum, reading) => sum + reading.Value).Text(_holdings.Settings)} in all",
+        Some(_inUse.Count(reading => reading.IsBelowMinimum), "below minimum"),
+        Some(_inUse.Count(reading => !reading.Expired.IsZero), "expired"),
+        _items.Count == 0 ? ""
+            : $"{_inUse.Aggregate(Money.Zero, (sum, reading) => sum + reading.Value).Text(_holdings.Settings)} in all",
     }.Where(part => part.Length > 0));
 
     private static string Some(int count, string what) => count == 0 ? "" : $"{count} {what}";
@@ -45,8 +47,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
 
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Item", 16), new("On hand", 12, IsFigure: true), new("Good until", 10), new("State", 17), new("Enough for", 22, Least: 10),
-        new("Value", 10, IsFigure: true),
+        new("Item", 16), new("On hand", 12, IsFigure: true), new("Good until", 10), new("State", 17),
+        new("Enough for", 22, Least: 10), new("Value", 10, IsFigure: true),
         new("Name", 30, Least: 8),
     ];
 
@@ -54,16 +56,22 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
 
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.OnRow(KeyTable.Receive, "records a delivery of the selected item", row => new DeliveryForm(Ledger, IdOf(row))),
-        ScreenAction.OnRow(KeyTable.Open, "opens the next sealed box or bottle of it", row => new KindForm(Ledger, "opening", ("container", IdOf(row)))),
-        ScreenAction.OnRow(KeyTable.Count, "records what is really there", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
-        ScreenAction.OnRow(KeyTable.Decant, "fills its next bottle into smaller ones", row => new KindForm(Ledger, "decanting", ("from", IdOf(row)))),
+        ScreenAction.OnRow(KeyTable.Receive, "records a delivery of the selected item",
+            row => new DeliveryForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Open, "opens the next sealed box or bottle of it",
+            row => new KindForm(Ledger, "opening", ("container", IdOf(row)))),
+        ScreenAction.OnRow(KeyTable.Count, "records what is really there",
+            row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
+        ScreenAction.OnRow(KeyTable.Decant, "fills its next bottle into smaller ones",
+            row => new KindForm(Ledger, "decanting", ("from", IdOf(row)))),
         ScreenAction.RareOnRow("Mix stock solution", "mixes a stock solution of it", row => StockSolution(IdOf(row))),
         ScreenAction.OnRow(KeyTable.Discard, "discards some of it", row => new DiscardForm(Ledger, IdOf(row))),
-        ScreenAction.OnRow(KeyTable.Amend, "changes the settings of the selected item", row => new ItemForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Amend, "changes the settings of the selected item",
+            row => new ItemForm(Ledger, IdOf(row))),
         Entries.TakeBack("takes back the last definition of the item: where nothing uses it, the item itself"),
         Entries.Entries,
-        ScreenAction.Of(KeyTable.New, "writes down a film, chemical or supply", _ => new FormStep(new ItemForm(Ledger, null))),
+        ScreenAction.Of(KeyTable.New, "writes down a film, chemical or supply",
+            _ => new FormStep(new ItemForm(Ledger, null))),
     ];
 
     public override void Refresh()
@@ -86,7 +94,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
 
     public override string? IdOf(Saving saving) => (saving.Entry as ItemDefinition)?.Item.Code;
 
-    public override string? Traced(int row) => ReadingOf(_items[row]).Containers is [{ Container.Code: var box }, ..] ? box : null;
+    public override string? Traced(int row) =>
+        ReadingOf(_items[row]).Containers is [{ Container.Code: var box }, ..] ? box : null;
 
     public override string Cell(int row, int column)
     {
@@ -105,12 +114,14 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
 
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
-        ShelfBlocks.Facts(ReadingOf(IdOf(row)), _planned.TryGetValue(IdOf(row), out var planned) ? planned : null, _holdings,
-            EnoughFor.Text(EnoughFor.Of(ReadingOf(IdOf(row)).Item, ReadingOf(IdOf(row)).Usable, _holdings, _sizes ??= SessionSize.Of(Ledger, _holdings)))),
+        ShelfBlocks.Facts(ReadingOf(IdOf(row)),
+            _planned.TryGetValue(IdOf(row), out var planned) ? planned : null, _holdings,
+            EnoughFor.Text(EnoughFor.Of(ReadingOf(IdOf(row)).Item, ReadingOf(IdOf(row)).Usable,
+                _holdings, _sizes ??= SessionSize.Of(Ledger, _holdings)))),
         .. PriceBlocks.Of(Ledger.PricesOf(IdOf(row), Today), _holdings.Settings.Style),
         ShelfBlocks.History(
-            Ledger.MovesOf(IdOf(row), Today, MovesRead), Ledger.LeftOf(IdOf(row), null, ShelfBlocks.Since(Today), Today), ReadingOf(IdOf(row)).Item,
-            _holdings),
+            Ledger.MovesOf(IdOf(row), Today, MovesRead),
+            Ledger.LeftOf(IdOf(row), null, ShelfBlocks.Since(Today), Today), ReadingOf(IdOf(row)).Item, _holdings),
     ];
 
     public override string? OpenLabel => "Boxes";
@@ -136,7 +147,9 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
             return Style.SoonMark + "under suspicion";
         if (reading.OnHand.IsZero)
             return "none";
-        return Earliest(reading) is { } good && good.DaysLeft(Today) <= _holdings.Settings.WarnDays ? Style.SoonMark + "expires soon" : "usable";
+        return Earliest(reading) is { } good && good.DaysLeft(Today) <= _holdings.Settings.WarnDays
+            ? Style.SoonMark + "expires soon"
+            : "usable";
     }
 
     /// <summary>The stock solution itself is mixed, or the one that is mixed from the item.</summary>
@@ -145,6 +158,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
         var items = Ledger.HoldingsOn(Today).ItemsOf(ItemKind.Chemical);
         return items.FirstOrDefault(one => one.Code == item) is { StockOf: not null }
             ? new(Ledger, "stock-solution", ("item", item))
-            : new(Ledger, "stock-solution", ("item", items.FirstOrDefault(one => one.StockOf == item)?.Code), ("from", item));
+            : new(Ledger, "stock-solution", ("item", items.FirstOrDefault(one => one.StockOf == item)?.Code),
+                ("from", item));
     }
 }

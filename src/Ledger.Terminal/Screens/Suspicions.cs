@@ -16,21 +16,30 @@ internal static class Suspicions
             "Raise suspicion", "something may be wrong with it: nothing of it is used until that is cleared",
             row => new KindForm(ledger, "suspicion", ("what",
                 name(row)))) with { FindBy = "fault, fogged, off, leak, recall, quarantine" },
-        ScreenAction.Rare("Clear suspicion", "it is in order and is used again", row => Clear(ledger, row < 0 ? "" : name(row))),
+        ScreenAction.Rare("Clear suspicion", "it is in order and is used again",
+            row => Clear(ledger, row < 0 ? "" : name(row))),
     ];
 
-    /// <summary>The form of what is under suspicion: of the row, or of the only such thing; nothing else can be cleared.</summary>
+    /// <summary>
+    /// The form of what is under suspicion: of the row, or of the only such thing; nothing else can be cleared.
+    /// </summary>
     private static Step Clear(ILedger ledger, string row)
     {
         var holdings = ledger.HoldingsOn(ledger.Today);
         var suspects = holdings.Containers.Where(container => container.Suspicion is not null)
-            .Select(container => (Row: container.Code, What: container.OwnSuspicion is null ? container.Lot.Batch : container.Code))
-            .Concat(holdings.WorkingBaths.Where(bath => bath.Suspicion is not null).Select(bath => (Row: bath.Code, What: bath.Code)))
-            .Concat(holdings.Film.Sheets.Where(sheet => sheet.Lot.Suspicion is not null).Select(sheet => (Row: sheet.Lot.Batch, What: sheet.Lot.Batch)))
+            .Select(container => (Row: container.Code, What: container.OwnSuspicion is null
+                ? container.Lot.Batch
+                : container.Code))
+            .Concat(holdings.WorkingBaths.Where(bath => bath.Suspicion is not null)
+                .Select(bath => (Row: bath.Code, What: bath.Code)))
+            .Concat(holdings.Film.Sheets.Where(sheet => sheet.Lot.Suspicion is not null)
+                .Select(sheet => (Row: sheet.Lot.Batch, What: sheet.Lot.Batch)))
             .ToList();
-        var what = suspects.Where(suspect => suspect.Row.Equals(row, StringComparison.OrdinalIgnoreCase)).Concat(suspects)
+        var what = suspects.Where(suspect => suspect.Row.Equals(row, StringComparison.OrdinalIgnoreCase))
+            .Concat(suspects)
             .Select(suspect => suspect.What).FirstOrDefault();
-        return what is null ? new MessageStep("Nothing is under suspicion.") : new FormStep(new KindForm(ledger, "clearance", ("what", what)));
+        return what is null ? new MessageStep("Nothing is under suspicion.")
+            : new FormStep(new KindForm(ledger, "clearance", ("what", what)));
     }
 }
 

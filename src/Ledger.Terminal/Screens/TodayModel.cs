@@ -26,18 +26,23 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     public override string Headline => string.Join(", ", new[]
     {
         (Severity.Now, "now"), (Severity.Soon, "soon"), (Severity.Note, "to note"),
-    }.Select(one => (Count: _notices.Where(group => group.First.Severity == one.Item1).Sum(group => group.Notices.Count), Name: one.Item2))
-        .Append((Count: _snoozed.Count, Name: "snoozed")).Where(one => one.Count > 0).Select(one => $"{one.Count} {one.Name}"));
+    }.Select(one => (Count: _notices.Where(group => group.First.Severity == one.Item1)
+        .Sum(group => group.Notices.Count), Name: one.Item2))
+        .Append((Count: _snoozed.Count, Name: "snoozed")).Where(one => one.Count > 0)
+        .Select(one => $"{one.Count} {one.Name}"));
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "What needs you, most pressing first: exhausted and expiring baths, expired bottles and boxes, stock below your minimum.",
-        "Each says why, and the one step that settles it. Enter opens the form for that step, filled in; V shows what it is about.",
+        "What needs you, most pressing first: exhausted and expiring baths, expired bottles and boxes, stock below "
+            + "your minimum.",
+        "Each says why, and the one step that settles it. Enter opens the form for that step, filled in; V shows what "
+            + "it is about.",
         "Beside it: what could be developed today, process by process.",
     ];
 
     public override WorkedExample Example { get; } = new(
-        "\n", "Enter on \"bath F4 expired 2 days ago\" opens the form that discards it, with its jug filled in.", "Discard");
+        "\n", "Enter on \"bath F4 expired 2 days ago\" opens the form that discards it, with its jug filled in.",
+        "Discard");
 
     public override string Empty => _holdings.LastItem > 0 ? "Nothing needs you today." : NoItems;
 
@@ -53,8 +58,10 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.View, "shows the bath, bottle, jug, holder or item that it is about", Show),
-        ScreenAction.OnRow(KeyTable.Snooze, "lets the notice be quiet until a day, with the reason; undoing the entry ends it", row => new KindForm(
-            Ledger, "snooze", ("notice", _notices[row].First.Kind.Name()), ("about", string.Join(", ", _notices[row].About)))),
+        ScreenAction.OnRow(KeyTable.Snooze,
+            "lets the notice be quiet until a day, with the reason; undoing the entry ends it", row => new KindForm(
+            Ledger, "snooze", ("notice", _notices[row].First.Kind.Name()),
+            ("about", string.Join(", ", _notices[row].About)))),
     ];
 
     public override void Refresh()
@@ -78,7 +85,8 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     };
 
     public override IReadOnlyList<Block> Details(int row) =>
-        [.. row < 0 ? [] : new[] { About(_notices[row]) }, Possible, Coming, .. _snoozed.Count == 0 ? [] : new[] { Snoozed }];
+        [.. row < 0 ? [] : new[] { About(_notices[row]) }, Possible, Coming,
+            .. _snoozed.Count == 0 ? [] : new[] { Snoozed }];
 
     public override string? OpenLabel => "Settle it";
 
@@ -98,7 +106,9 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
             return new TableStep(new JugsModel(Ledger) { SelectedId = about });
         if (_holdings.Film.Side(about) is { } side)
             return new ScreenStep("Holders", side.Holder);
-        return _holdings.Film.ExposedBox(about) is not null ? new ScreenStep("Holders", about) : new ScreenStep("Shelf", about);
+        return _holdings.Film.ExposedBox(about) is not null
+            ? new ScreenStep("Holders", about)
+            : new ScreenStep("Shelf", about);
     }
 
     private Block About(NoticeGroup group) => Block.Facts(ScreenText.Sentence(group.Text), [
@@ -113,21 +123,28 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
         if (_holdings.Bath(about) is { } bath)
             return BathBlocks.Gauges(new BathReading(bath, Today), style, Today);
         if (_holdings.Container(about) is { } container)
-            return [("Left", $"{ShelfBlocks.Left(container)}, {container.Held.ToText(style)} of {container.Size.ToText(style)}")];
+            return [("Left",
+                $"{ShelfBlocks.Left(container)}, {container.Held.ToText(style)} of {container.Size.ToText(style)}")];
         if (_holdings.Jug(about) is { } jug)
-            return [("Filled", $"{Gauge.OfPart(jug.Held.Microlitres, jug.Size.Microlitres)}, {jug.Held.ToText(style)} of {jug.Size.ToText(style)}")];
+            return [
+                ("Filled",
+                    $"{Gauge.OfPart(jug.Held.Microlitres, jug.Size.Microlitres)}, {jug.Held.ToText(style)} of "
+                        + $"{jug.Size.ToText(style)}")];
         if (_holdings.Item(about) is { MinimumOnHand: { } minimum } item)
         {
             var usable = new ShelfReading(item, _holdings.ContainersOf(item.Code), Today).Usable;
-            return [("Of minimum", $"{Gauge.OfPart(usable.Base, minimum.Base)}, {usable.ToText(style)} of {minimum.ToText(style)}")];
+            return [("Of minimum",
+                $"{Gauge.OfPart(usable.Base, minimum.Base)}, {usable.ToText(style)} of {minimum.ToText(style)}")];
         }
 
         return [];
     }
 
     private Block Possible => _prospects.Count == 0
-        ? Block.Of("What could be done today", "There is no process yet; F2 finds Processes, where N writes one down, or it comes from a CSV file (9).")
-        : new("What could be done today", width => _prospects.SelectMany(prospect => Lines(prospect, width)).Concat(Films(width)));
+        ? Block.Of("What could be done today",
+            "There is no process yet; F2 finds Processes, where N writes one down, or it comes from a CSV file (9).")
+        : new("What could be done today",
+            width => _prospects.SelectMany(prospect => Lines(prospect, width)).Concat(Films(width)));
 
     /// <summary>What is due in the coming weeks.</summary>
     private Block Coming => new("The coming 8 weeks", width =>
@@ -159,7 +176,8 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
         if (prospect.Developer is { } developer)
         {
             var trays = prospect.Batches is { } batches ? $", enough for {Counted.Of(batches, "batch")}" : "";
-            foreach (var line in Paragraph.Of($"  {developer}: {prospect.DeveloperLeft?.ToText(style)}{trays}", width, 4))
+            foreach (var line in Paragraph.Of($"  {developer}: {prospect.DeveloperLeft?.ToText(style)}{trays}",
+                width, 4))
                 yield return line;
         }
 
@@ -170,10 +188,14 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     private string Room(Prospect prospect, MeasureStyle style)
     {
         if (prospect.Bath is not { } code)
-            return _holdings.Process(prospect.Process)?.Reused.Any() == true ? "no bath is in use: mix one (B)" : "needs no bath";
+            return _holdings.Process(prospect.Process)?.Reused.Any() == true
+                ? "no bath is in use: mix one (B)"
+                : "needs no bath";
         if (prospect.RoomInBath is not { } room)
             return $"bath {code}: no capacity is set";
-        return room == Area.Zero ? $"bath {code}: no longer usable" : $"bath {code}: {room.ToText(style)} of capacity left";
+        return room == Area.Zero
+            ? $"bath {code}: no longer usable"
+            : $"bath {code}: {room.ToText(style)} of capacity left";
     }
 
     private IEnumerable<string> Films(int width)
@@ -183,7 +205,9 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
             .Where(reading => !reading.Usable.IsZero)
             .Select(reading => $"{reading.Usable.ToText(_holdings.Settings.Style)} of {reading.Item.Code}")
             .ToList();
-        var sentence = films.Count == 0 ? "No usable film is on the shelf." : $"Usable film: {string.Join(", ", films)}.";
+        var sentence = films.Count == 0
+            ? "No usable film is on the shelf."
+            : $"Usable film: {string.Join(", ", films)}.";
         return Paragraph.Of(sentence, width, 2);
     }
 }

@@ -20,7 +20,8 @@ internal sealed class TraceModel(ILedger ledger, string what) : TableModel(ledge
 
     public override string Headline => _rows.Count == 0 ? "" : _isRisk
         ? $"{Counted.Of(_rows.Count(row => row.Sheet is not null), "sheet")}, worst first"
-        : $"{_rows.Count(row => row.Way == TraceRow.Back)} back, {_rows.Count(row => row.Way != TraceRow.Back)} forward";
+        : $"{_rows.Count(row => row.Way == TraceRow.Back)} back, {_rows.Count(row => row.Way != TraceRow.Back)} "
+            + "forward";
 
     public override IReadOnlyList<string> Purpose =>
     [

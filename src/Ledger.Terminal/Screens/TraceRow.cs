@@ -20,7 +20,8 @@ internal sealed record TraceRow(string Way, string Name, LocalDate? On, string T
     /// <summary>The rows of a trace.</summary>
     public static IEnumerable<TraceRow> Of(TraceReading trace, MeasureStyle style) =>
     [
-        .. trace.Back.Select(step => new TraceRow(Back, step.Label.Name, step.On, step.Label.Text, trace.Card is null ? "" : step.Others)
+        .. trace.Back.Select(step => new TraceRow(Back, step.Label.Name, step.On, step.Label.Text,
+            trace.Card is null ? "" : step.Others)
         {
             Facts =
             [

@@ -3,8 +3,8 @@ using Ledger.Terminal.Themes;
 namespace Ledger.Terminal.Shell;
 
 /// <summary>
-/// The whole screen black, since its light fogs film. A touched key or a pushed mouse must not light it up again: one key does, which is
-/// pressed on purpose, and nothing else.
+/// The whole screen black, since its light fogs film. A touched key or a pushed mouse must not light it up again: one
+/// key does, which is pressed on purpose, and nothing else.
 /// </summary>
 internal sealed class Blackout : View
 {
@@ -24,7 +24,8 @@ internal sealed class Blackout : View
 
     /// <summary>Said before the screen goes black, and in the help.</summary>
     public const string Warning =
-        "Ctrl+L lights the screen up again; no other key and no click does. A black screen still glows: leave it outside, or cover it.";
+        "Ctrl+L lights the screen up again; no other key and no click does. A black screen still glows: leave it "
+            + "outside, or cover it.";
 
     protected override bool OnKeyDown(Key key)
     {

@@ -3,7 +3,9 @@ using Ledger.Terminal.Tables;
 
 namespace Ledger.Terminal.Shell;
 
-/// <summary>Where the pages lie: the top one is seen, the ones below wait with what was selected and typed in them.</summary>
+/// <summary>
+/// Where the pages lie: the top one is seen, the ones below wait with what was selected and typed in them.
+/// </summary>
 internal sealed class Desk : View
 {
     private readonly Stack<Page> _pages = new();

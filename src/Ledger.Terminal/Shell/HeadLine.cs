@@ -4,8 +4,8 @@ using Ledger.Terminal.Themes;
 namespace Ledger.Terminal.Shell;
 
 /// <summary>
-/// The screens' names at the head of the page, the one that is shown as a tab; a click on one goes there. Where there is no room for all names,
-/// the others are their keys alone.
+/// The screens' names at the head of the page, the one that is shown as a tab; a click on one goes there. Where there
+/// is no room for all names, the others are their keys alone.
 /// </summary>
 /// <param name="press">Presses a key.</param>
 internal sealed class HeadLine(Action<Key> press) : View
@@ -55,7 +55,9 @@ internal sealed class HeadLine(Action<Key> press) : View
 
     private List<(KeyHint Screen, int Column, bool IsNamed)> Placed()
     {
-        var (isNamed, gap) = Taken(true, 2) <= Viewport.Width ? (true, 2) : Taken(true, 1) <= Viewport.Width ? (true, 1) : (false, 2);
+        var (isNamed, gap) = Taken(true, 2) <= Viewport.Width
+            ? (true, 2)
+            : Taken(true, 1) <= Viewport.Width ? (true, 1) : (false, 2);
         var (placed, column) = (new List<(KeyHint, int, bool)>(), 0);
         foreach (var screen in _screens)
         {
@@ -66,7 +68,9 @@ internal sealed class HeadLine(Action<Key> press) : View
         return placed;
     }
 
-    private int Taken(bool isNamed, int gap) => _screens.Sum(screen => Taken(screen, isNamed)) + gap * (_screens.Count - 1);
+    private int Taken(bool isNamed, int gap) =>
+        _screens.Sum(screen => Taken(screen, isNamed)) + gap * (_screens.Count - 1);
 
-    private static int Taken(KeyHint screen, bool isNamed) => screen.IsHere || isNamed ? screen.Width : screen.Name.Length;
+    private static int Taken(KeyHint screen, bool isNamed) =>
+        screen.IsHere || isNamed ? screen.Width : screen.Name.Length;
 }

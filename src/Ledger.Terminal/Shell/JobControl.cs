@@ -10,8 +10,8 @@ internal static partial class JobControl
     private static readonly int AskToStop = OperatingSystem.IsLinux() ? 20 : 18;
 
     /// <summary>
-    /// Whether a shell is there that would continue it: the parent of its group stands in the same session (POSIX.1-2017, 3.269, orphaned
-    /// process group). A terminal that runs nothing else would be stuck for ever.
+    /// Whether a shell is there that would continue it: the parent of its group stands in the same session
+    /// (POSIX.1-2017, 3.269, orphaned process group). A terminal that runs nothing else would be stuck for ever.
     /// </summary>
     public static bool CanStop
     {
@@ -33,9 +33,11 @@ internal static partial class JobControl
     {
         try
         {
-            // The name of the program stands in brackets and may hold anything; the state and the parent come behind it.
+            // The name of the program stands in brackets and may hold anything; the state and the parent come behind
+            // it.
             var status = File.ReadAllText($"/proc/{process}/stat");
-            return int.Parse(status[(status.LastIndexOf(')') + 2)..].Split(' ')[ParentField], System.Globalization.CultureInfo.InvariantCulture);
+            return int.Parse(status[(status.LastIndexOf(')') + 2)..].Split(' ')[ParentField],
+                System.Globalization.CultureInfo.InvariantCulture);
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {

@@ -4,8 +4,8 @@ using Ledger.Terminal.Themes;
 namespace Ledger.Terminal.Shell;
 
 /// <summary>
-/// A line of keys and what they do; a click on one presses it. Where the line is full, the keys stand closer; where they do not all fit, its
-/// end says that the help has more.
+/// A line of keys and what they do; a click on one presses it. Where the line is full, the keys stand closer; where
+/// they do not all fit, its end says that the help has more.
 /// </summary>
 /// <param name="press">Presses a key.</param>
 internal sealed class KeyLine(Action<Key> press) : View
@@ -42,7 +42,8 @@ internal sealed class KeyLine(Action<Key> press) : View
     {
         if (!mouse.IsSingleClicked || mouse.Position is not { } at)
             return false;
-        var (hint, _) = Placed().FirstOrDefault(placed => at.X >= placed.Column && at.X < placed.Column + placed.Hint.Width);
+        var (hint,
+            _) = Placed().FirstOrDefault(placed => at.X >= placed.Column && at.X < placed.Column + placed.Hint.Width);
         if (hint is not null)
             press(hint.Key);
         return hint is not null;
@@ -58,11 +59,15 @@ internal sealed class KeyLine(Action<Key> press) : View
         return At(Shown(shown), 1);
     }
 
-    /// <summary>The first ones; where the key of the help is among them, it says by itself that there is more.</summary>
-    private IReadOnlyList<KeyHint> Shown(int count) => count == _hints.Count || _hints.Take(count).Any(hint => hint.Key == More.Key)
-        ? [.. _hints.Take(count)] : [.. _hints.Take(count), More];
+    /// <summary>
+    /// The first ones; where the key of the help is among them, it says by itself that there is more.
+    /// </summary>
+    private IReadOnlyList<KeyHint> Shown(int count) =>
+        count == _hints.Count || _hints.Take(count).Any(hint => hint.Key == More.Key)
+            ? [.. _hints.Take(count)] : [.. _hints.Take(count), More];
 
-    private static int End(IReadOnlyList<KeyHint> hints, int gap) => 1 + hints.Sum(hint => hint.Width) + gap * Math.Max(0, hints.Count - 1);
+    private static int End(IReadOnlyList<KeyHint> hints, int gap) =>
+        1 + hints.Sum(hint => hint.Width) + gap * Math.Max(0, hints.Count - 1);
 
     private static List<(KeyHint Hint, int Column)> At(IReadOnlyList<KeyHint> hints, int gap)
     {

@@ -3,7 +3,10 @@ using Ledger.Terminal.Themes;
 
 namespace Ledger.Terminal.Shell;
 
-/// <summary>What just happened, or why something did not. It takes the lines that it needs, and none while there is nothing to say.</summary>
+/// <summary>
+/// What just happened, or why something did not. It takes the lines that it needs, and none while there is nothing to
+/// say.
+/// </summary>
 internal sealed class MessageLine : View
 {
     private const int MostLines = 4;
@@ -44,6 +47,7 @@ internal sealed class MessageLine : View
         if (lines.Count <= MostLines)
             return lines;
         var said = Paragraph.Of(_said, width - 2).ToList();
-        return _hint.Length == 0 ? said[..MostLines] : [.. said[..(MostLines - 2)], $"{said[MostLines - 2].TrimEnd('.')} …", _hint];
+        return _hint.Length == 0 ? said[..MostLines] : [.. said[..(MostLines - 2)],
+            $"{said[MostLines - 2].TrimEnd('.')} …", _hint];
     }
 }

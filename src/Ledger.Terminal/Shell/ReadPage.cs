@@ -19,7 +19,8 @@ internal sealed class ReadPage : Page
 
     public override string Heading => _step.Title;
 
-    public override IReadOnlyList<string> Purpose => ["Everything there is to read of the row. The arrows scroll, Esc goes back."];
+    public override IReadOnlyList<string> Purpose =>
+        ["Everything there is to read of the row. The arrows scroll, Esc goes back."];
 
     public override IReadOnlyList<ScreenAction> Actions => [Copying(() => new(_step.Title, null, () => _step.Blocks))];
 

@@ -11,8 +11,9 @@ using Terminal.Gui.Views;
 namespace Ledger.Terminal.Shell;
 
 /// <summary>
-/// The one window: the screens' names at its head, the title of the page the user is on, the page, a line for what just happened, the page's
-/// keys and those that are the same everywhere. Pages lie on each other like sheets on a desk; Esc takes the top one away.
+/// The one window: the screens' names at its head, the title of the page the user is on, the page, a line for what just
+/// happened, the page's keys and those that are the same everywhere. Pages lie on each other like sheets on a desk; Esc
+/// takes the top one away.
 /// </summary>
 internal sealed class ShellWindow : Runnable
 {
@@ -107,7 +108,8 @@ internal sealed class ShellWindow : Runnable
         SetNeedsDraw();
     }
 
-    private void OnGroundKnown(object? sender, ValueChangedEventArgs<global::Terminal.Gui.Drawing.Attribute?> e) => _ = Try(Dress);
+    private void OnGroundKnown(object? sender, ValueChangedEventArgs<global::Terminal.Gui.Drawing.Attribute?> e) =>
+        _ = Try(Dress);
 
     protected override void OnIsRunningChanged(bool newIsRunning)
     {
@@ -144,8 +146,8 @@ internal sealed class ShellWindow : Runnable
     }
 
     /// <summary>
-    /// Whatever is read in answer to one key or one look is one state of the ledger. What goes wrong with the file is said on the message
-    /// line; the screen stays as it was.
+    /// Whatever is read in answer to one key or one look is one state of the ledger. What goes wrong with the file is
+    /// said on the message line; the screen stays as it was.
     /// </summary>
     private bool Try(Action act)
     {
@@ -184,7 +186,9 @@ internal sealed class ShellWindow : Runnable
         return true;
     }
 
-    /// <summary>The page's own key, or else the one that means the same everywhere. A capital letter is the same key.</summary>
+    /// <summary>
+    /// The page's own key, or else the one that means the same everywhere. A capital letter is the same key.
+    /// </summary>
     private ScreenAction? Meant(Key key) => Page.TakesTyping
         ? Page.Actions.FirstOrDefault(own => own.Key?.Equals(key) == true)
         : (_message.Hint == TakesBack ? [_common.TakeBackLast] : Array.Empty<ScreenAction>()).Concat(Page.Actions)
@@ -236,7 +240,8 @@ internal sealed class ShellWindow : Runnable
             case ClipboardStep copied:
                 Back();
                 App?.Driver?.WriteRaw(Clipboard.Sequence(copied.Text));
-                _message.Say("It was sent to the terminal's clipboard. Where the terminal refuses that, copy it to a file.");
+                _message.Say(
+                    "It was sent to the terminal's clipboard. Where the terminal refuses that, copy it to a file.");
                 break;
             case FileStep kept:
                 if (_paper.Keep(kept.Text, kept.File) is var (isKept, sentence) && isKept)
@@ -370,10 +375,12 @@ internal sealed class ShellWindow : Runnable
     private void Caption()
     {
         var isTyping = Page.TakesTyping;
-        _title.Say(Page.Heading, Page.Headline, Dates.Text(_ledger.Today), _options.File.Length > 0 ? _options.File : Unnamed);
+        _title.Say(Page.Heading, Page.Headline, Dates.Text(_ledger.Today),
+            _options.File.Length > 0 ? _options.File : Unnamed);
         _pageKeys.Hints =
         [
-            .. Page is TablePage { Opens: { } label } ? [new KeyHint(Key.Enter, "Enter", label)] : Array.Empty<KeyHint>(),
+            .. Page is TablePage { Opens: { } label } ? [new KeyHint(Key.Enter, "Enter", label)]
+                : Array.Empty<KeyHint>(),
             .. KeyHint.Of(Page.Actions),
             .. _desk.HasBelow || Page is TablePage { TakesTyping: true } ? [CommonKeys.Back] : Array.Empty<KeyHint>(),
         ];
@@ -381,9 +388,12 @@ internal sealed class ShellWindow : Runnable
         [
             CommonKeys.Blank(isTyping), CommonKeys.Help, CommonKeys.Actions,
             .. isTyping ? Array.Empty<KeyHint>() : [CommonKeys.Quit],
-            .. isTyping || Page is HelpPage ? [] : KeyHint.Of(_common.Work.Where(key => Page.Actions.All(own => own.Key != key.Key))),
+            .. isTyping || Page is HelpPage
+                ? []
+                : KeyHint.Of(_common.Work.Where(key => Page.Actions.All(own => own.Key != key.Key))),
         ];
-        _head.Show([.. KeyHint.Of(_common.Screens).Select(key => key with { IsHere = key.Label == _desk.Root?.Name })], isTyping);
+        _head.Show([.. KeyHint.Of(_common.Screens).Select(key => key with { IsHere = key.Label == _desk.Root?.Name })],
+            isTyping);
     }
 
     private void Saved(Saving saving, Func<Step>? then)
@@ -450,7 +460,9 @@ internal sealed class ShellWindow : Runnable
         SetNeedsDraw();
     }
 
-    /// <summary>The first time, what lights the screen up again is said before it goes black: afterwards nothing can be read.</summary>
+    /// <summary>
+    /// The first time, what lights the screen up again is said before it goes black: afterwards nothing can be read.
+    /// </summary>
     private void Blank()
     {
         if (!_isBlankTold)

@@ -4,8 +4,8 @@ using Terminal.Gui.App;
 namespace Ledger.Terminal.Shell;
 
 /// <summary>
-/// The signals that end, stop and continue the screens. One that ends them lets the program close the ledger and give the terminal back; one
-/// that stops them gives it back for as long as they are stopped.
+/// The signals that end, stop and continue the screens. One that ends them lets the program close the ledger and give
+/// the terminal back; one that stops them gives it back for as long as they are stopped.
 /// </summary>
 internal sealed class Signals : IDisposable
 {
@@ -19,7 +19,9 @@ internal sealed class Signals : IDisposable
     private (IApplication App, ShellWindow Shell)? _screens;
     private Timer? _atLast;
 
-    /// <summary>Watches from now on: before the library touches the terminal, so that there is no moment without it.</summary>
+    /// <summary>
+    /// Watches from now on: before the library touches the terminal, so that there is no moment without it.
+    /// </summary>
     public Signals(TerminalModes modes)
     {
         _modes = modes;
@@ -53,9 +55,12 @@ internal sealed class Signals : IDisposable
         _atLast?.Dispose();
     }
 
-    private void Watch(PosixSignal signal, Action<PosixSignalContext> act) => _watched.Add(PosixSignalRegistration.Create(signal, act));
+    private void Watch(PosixSignal signal, Action<PosixSignalContext> act) =>
+        _watched.Add(PosixSignalRegistration.Create(signal, act));
 
-    /// <summary>The first one asks the screens to end; the second one, or the end of the patience, does not wait for them.</summary>
+    /// <summary>
+    /// The first one asks the screens to end; the second one, or the end of the patience, does not wait for them.
+    /// </summary>
     private void End(PosixSignalContext came, int number)
     {
         came.Cancel = true;

@@ -4,9 +4,9 @@ using System.Text;
 namespace Ledger.Terminal.Shell;
 
 /// <summary>
-/// The terminal as it was before the screens and as they need it: its line mode, and the codes that enter and leave the alternate screen,
-/// mouse reporting and bracketed paste. The library sets and resets them at its beginning and end only; a stop in between needs both too.
-/// Disposed, it gives the terminal back; on Windows the library does all of it.
+/// The terminal as it was before the screens and as they need it: its line mode, and the codes that enter and leave the
+/// alternate screen, mouse reporting and bracketed paste. The library sets and resets them at its beginning and end
+/// only; a stop in between needs both too. Disposed, it gives the terminal back; on Windows the library does all of it.
 /// </summary>
 internal sealed partial class TerminalModes : IDisposable
 {
@@ -31,7 +31,8 @@ internal sealed partial class TerminalModes : IDisposable
     public void Entered() => _isEntered = _isKnown && GetMode(Input, ref _screens[0]) == 0;
 
     /// <summary>Gives the terminal back as it was.</summary>
-    /// <param name="isSure">Whether it is known that the screens have it; otherwise they may be about to take it, or to give it back.</param>
+    /// <param name="isSure">Whether it is known that the screens have it; otherwise they may be about to take it, or to
+    /// give it back.</param>
     public void Leave(bool isSure = true)
     {
         lock (_turn)

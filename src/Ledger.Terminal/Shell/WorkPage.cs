@@ -4,7 +4,9 @@ using Ledger.Terminal.Pictures;
 
 namespace Ledger.Terminal.Shell;
 
-/// <summary>Work on the file while it runs, and what came of it. Esc stops it; it is never left running behind the user's back.</summary>
+/// <summary>
+/// Work on the file while it runs, and what came of it. Esc stops it; it is never left running behind the user's back.
+/// </summary>
 internal sealed class WorkPage : Page
 {
     private const int Steps = 100;
@@ -28,7 +30,8 @@ internal sealed class WorkPage : Page
     public override string Heading => _work.Name;
 
     public override IReadOnlyList<string> Purpose =>
-        ["Work on the ledger's file. Esc stops it while it runs, and nothing is left half done; afterwards Esc goes back."];
+        ["Work on the ledger's file. Esc stops it while it runs, and nothing is left half done; afterwards Esc goes "
+            + "back."];
 
     public override IReadOnlyList<ScreenAction> Actions => [];
 
@@ -40,7 +43,8 @@ internal sealed class WorkPage : Page
     {
         var progress = new Steady(this);
         _running = Task.Run(() => _work.Do(progress, _cancel.Token)).ContinueWith(
-            done => App?.Invoke(() => End(done.IsCompletedSuccessfully ? done.Result : Failed(done))), TaskScheduler.Default);
+            done => App?.Invoke(() => End(done.IsCompletedSuccessfully ? done.Result : Failed(done))),
+            TaskScheduler.Default);
     }
 
     public override bool Stop()
@@ -78,7 +82,8 @@ internal sealed class WorkPage : Page
         Ended?.Invoke();
     }
 
-    private void Show(double part) => _text.Replace([Block.Of("At work", Gauge.Of((decimal)part * 100), "Esc stops it; nothing is left half done.")]);
+    private void Show(double part) =>
+        _text.Replace([Block.Of("At work", Gauge.Of((decimal)part * 100), "Esc stops it; nothing is left half done.")]);
 
     /// <summary>Passes on to the screen only what can be seen there.</summary>
     private sealed class Steady(WorkPage page) : IProgress<double>

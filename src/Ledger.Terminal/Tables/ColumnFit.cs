@@ -2,7 +2,9 @@ using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Tables;
 
-/// <summary>Shares the width of a table among its columns: texts give way first, then the last columns stay away.</summary>
+/// <summary>
+/// Shares the width of a table among its columns: texts give way first, then the last columns stay away.
+/// </summary>
 internal static class ColumnFit
 {
     /// <summary>The width of each column; 0 for one that has no room.</summary>
@@ -21,15 +23,20 @@ internal static class ColumnFit
         return [available, .. new int[columns.Count - 1]];
     }
 
-    /// <summary>The columns in the order in which they stay away where there is too little room: from the last on; the first is always there.</summary>
+    /// <summary>
+    /// The columns in the order in which they stay away where there is too little room: from the last on; the first is
+    /// always there.
+    /// </summary>
     /// <param name="columns">The columns, the most needed first.</param>
-    public static IReadOnlyList<TableColumn> Leaving(IReadOnlyList<TableColumn> columns) => [.. columns.Skip(1).Reverse()];
+    public static IReadOnlyList<TableColumn> Leaving(IReadOnlyList<TableColumn> columns) =>
+        [.. columns.Skip(1).Reverse()];
 
     /// <summary>What a narrow screen leaves out, in a sentence.</summary>
     /// <param name="columns">The columns, the most needed first.</param>
     public static string Sentence(IReadOnlyList<TableColumn> columns) =>
         $"Where the screen is narrow, long texts end with … and then columns stay away in this order: "
-        + $"{string.Join(", ", Leaving(columns).Select(column => column.Heading))}. {KeyTable.Whole.Letter} shows the whole row.";
+        + $"{string.Join(", ", Leaving(columns).Select(column => column.Heading))}. {KeyTable.Whole.Letter} shows the "
+        + "whole row.";
 
     /// <summary>The width at which all columns have what they need.</summary>
     /// <param name="columns">The columns.</param>

@@ -3,7 +3,9 @@ using Terminal.Gui.Views;
 
 namespace Ledger.Terminal.Tables;
 
-/// <summary>The line above a table in which the looked-for words are typed, with the count of what is shown beside them.</summary>
+/// <summary>
+/// The line above a table in which the looked-for words are typed, with the count of what is shown beside them.
+/// </summary>
 internal sealed class FindLine : View
 {
     private const string Label = "Find ";
@@ -19,7 +21,8 @@ internal sealed class FindLine : View
         CanFocus = true;
         Visible = false;
         Height = 1;
-        _words = new(leave) { X = Label.Length, Width = Dim.Func(_ => Math.Min(Widest, Math.Max(8, Viewport.Width / 2))) };
+        _words = new(leave) { X = Label.Length,
+            Width = Dim.Func(_ => Math.Min(Widest, Math.Max(8, Viewport.Width / 2))) };
         _words.ValueChanged += (_, _) => find(_words.Text);
         Add(_words);
     }

@@ -8,7 +8,9 @@ using Terminal.Gui.Views;
 
 namespace Ledger.Terminal.Tables;
 
-/// <summary>A calm table: whole rows are selected, one line under the headings, and letters and digits are left to the screen.</summary>
+/// <summary>
+/// A calm table: whole rows are selected, one line under the headings, and letters and digits are left to the screen.
+/// </summary>
 internal sealed class LedgerTable : TableView
 {
     private const int RowsMeasured = 100;
@@ -95,7 +97,9 @@ internal sealed class LedgerTable : TableView
         Update();
     }
 
-    /// <summary>The headings are as strong as the theme has it; that is known only where the table is drawn, on its desk.</summary>
+    /// <summary>
+    /// The headings are as strong as the theme has it; that is known only where the table is drawn, on its desk.
+    /// </summary>
     protected override bool OnDrawingContent(DrawContext? context)
     {
         var strong = GetAttributeForRole(Themes.Style.Heading);
@@ -127,7 +131,9 @@ internal sealed class LedgerTable : TableView
         return true;
     }
 
-    /// <summary>What begins with a mark looks as what the mark means; what is selected is reversed and keeps its mark.</summary>
+    /// <summary>
+    /// What begins with a mark looks as what the mark means; what is selected is reversed and keeps its mark.
+    /// </summary>
     private Scheme? Coloured(CellColorGetterArgs cell)
     {
         if (cell.CellValue is not string text)

@@ -7,7 +7,8 @@ namespace Ledger.Terminal.Tables;
 /// <param name="model">The model.</param>
 internal sealed class ModelTable(TableModel model) : ITableSource
 {
-    public string[] ColumnNames { get; } = [.. model.Columns.Select((column, i) => column.Heading + Mark(model.Sift, i))];
+    public string[] ColumnNames { get; } =
+        [.. model.Columns.Select((column, i) => column.Heading + Mark(model.Sift, i))];
 
     public int Columns => ColumnNames.Length;
 

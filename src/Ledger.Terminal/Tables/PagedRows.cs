@@ -1,6 +1,8 @@
 namespace Ledger.Terminal.Tables;
 
-/// <summary>Rows that are read in parts as far as the user has scrolled: a long history costs no more than what is seen.</summary>
+/// <summary>
+/// Rows that are read in parts as far as the user has scrolled: a long history costs no more than what is seen.
+/// </summary>
 /// <param name="read">Reads the rows that come after one, or the first ones.</param>
 /// <typeparam name="T">A row.</typeparam>
 internal sealed class PagedRows<T>(Func<T?, int, IReadOnlyList<T>> read)

@@ -58,11 +58,14 @@ internal sealed class TablePage : Page
     [
         .. _model.Actions,
         ScreenAction.Quiet(KeyTable.Trace, "shows what it came through, and what else came through that", Trace),
-        ScreenAction.Of(KeyTable.Find, "finds the rows that hold all words, in any column, while you type; Esc shows all again", _ => OpenFind()),
+        ScreenAction.Of(KeyTable.Find,
+            "finds the rows that hold all words, in any column, while you type; Esc shows all again", _ => OpenFind()),
         ScreenAction.Quiet(
-            KeyTable.Sort, "sorts by the next column; a click on a heading sorts by it", _ => Sort(sift => sift.SortByNext(_model.Columns.Count))),
+            KeyTable.Sort, "sorts by the next column; a click on a heading sorts by it",
+            _ => Sort(sift => sift.SortByNext(_model.Columns.Count))),
         ScreenAction.Quiet(KeyTable.Reverse, "sorts the other way round", _ => Sort(sift => sift.Reverse())),
-        ScreenAction.Quiet(KeyTable.Whole, "shows the whole row: every column, nothing cut, and its details under it", Whole),
+        ScreenAction.Quiet(KeyTable.Whole,
+            "shows the whole row: every column, nothing cut, and its details under it", Whole),
         Copying(() => new(_model.Title, _model, () => Details(Row))),
     ];
 
@@ -119,7 +122,9 @@ internal sealed class TablePage : Page
         var isFirst = row >= 0 && !_table.Visible;
         _table.Visible = row >= 0;
         _empty.Visible = row < 0;
-        _empty.Text = row >= 0 ? "" : _model.Sift.IsFinding ? "Nothing is found by that. Esc shows all again." : _model.Empty;
+        _empty.Text = row >= 0
+            ? ""
+            : _model.Sift.IsFinding ? "Nothing is found by that. Esc shows all again." : _model.Empty;
         _table.Show(row < 0 ? -1 : _model.PlaceOf(row));
         if (row >= 0)
             _model.SelectedId = _model.IdOf(row);
@@ -141,7 +146,8 @@ internal sealed class TablePage : Page
 
     private void OnSelected()
     {
-        if (_isBinding || _table.Value is not { } value || value.SelectedCell.Y < 0 || value.SelectedCell.Y >= _model.ShownCount)
+        if (_isBinding || _table.Value is not { } value || value.SelectedCell.Y < 0
+            || value.SelectedCell.Y >= _model.ShownCount)
             return;
         var row = _model.RowAt(value.SelectedCell.Y);
         _model.SelectedId = _model.IdOf(row);
@@ -229,7 +235,8 @@ internal sealed class TablePage : Page
     private ReadStep? Whole(int row) => row < 0 ? null : new(
         $"{_model.Title}: {_model.Cell(row, 0).Trim()}",
         [
-            Block.Facts("", _model.Columns.Select((column, i) => (column.Heading, (string?)_model.Cell(row, i).Trim()))),
+            Block.Facts("",
+                _model.Columns.Select((column, i) => (column.Heading, (string?)_model.Cell(row, i).Trim()))),
             .. Details(row),
         ]);
 
@@ -265,11 +272,16 @@ internal sealed class TablePage : Page
 
     private bool IsBeside => Viewport.Width >= BesideFrom;
 
-    /// <summary>Beside its details the table takes what its columns need; the details keep what they can be read in.</summary>
-    private int TableWidth => IsBeside ? Math.Clamp(_table.Needed + 2, Viewport.Width * 55 / 100, Viewport.Width - DetailsLeast) : Viewport.Width;
+    /// <summary>
+    /// Beside its details the table takes what its columns need; the details keep what they can be read in.
+    /// </summary>
+    private int TableWidth =>
+        IsBeside ? Math.Clamp(_table.Needed + 2, Viewport.Width * 55 / 100, Viewport.Width - DetailsLeast)
+            : Viewport.Width;
 
     /// <summary>On a narrow screen the table takes what its rows need, up to half.</summary>
-    private int TableHeight => IsBeside ? Viewport.Height - Top : Math.Clamp(_model.ShownCount + 3, 5, Math.Max(5, Viewport.Height / 2));
+    private int TableHeight =>
+        IsBeside ? Viewport.Height - Top : Math.Clamp(_model.ShownCount + 3, 5, Math.Max(5, Viewport.Height / 2));
 
     private void Place()
     {

@@ -2,7 +2,10 @@ using Terminal.Gui.Drawing;
 
 namespace Ledger.Terminal.Themes;
 
-/// <summary>What things on the screens look like, by what they are: the one style sheet. <see cref="Theme"/> gives each its weight and colour.</summary>
+/// <summary>
+/// What things on the screens look like, by what they are: the one style sheet. <see cref="Theme"/> gives each its
+/// weight and colour.
+/// </summary>
 internal static class Style
 {
     /// <summary>Plain text, and the values beside labels.</summary>
@@ -40,5 +43,7 @@ internal static class Style
 
     /// <summary>How a text looks by the mark that it begins with; null for one without.</summary>
     public static VisualRole? Marked(string text) =>
-        text.StartsWith(NowMark, StringComparison.Ordinal) ? Now : text.StartsWith(SoonMark, StringComparison.Ordinal) ? Soon : null;
+        text.StartsWith(NowMark, StringComparison.Ordinal)
+            ? Now
+            : text.StartsWith(SoonMark, StringComparison.Ordinal) ? Soon : null;
 }

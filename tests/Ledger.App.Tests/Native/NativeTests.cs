@@ -3,7 +3,9 @@ using System.Text.RegularExpressions;
 
 namespace Ledger.App.Tests.Native;
 
-/// <summary>What works in the tests must work in the one native binary too: nothing there may need reflection.</summary>
+/// <summary>
+/// What works in the tests must work in the one native binary too: nothing there may need reflection.
+/// </summary>
 [Collection(nameof(NativeBinary))]
 public sealed partial class NativeTests(PublishedBinary binary) : IClassFixture<PublishedBinary>
 {
@@ -11,7 +13,8 @@ public sealed partial class NativeTests(PublishedBinary binary) : IClassFixture<
     public void Every_reading_of_the_demo_year_is_the_same_as_in_the_tests()
     {
         var ledger = Demo();
-        foreach (var what in new[] { "today", "shelf", "baths", "sessions", "costs", "journal", "item fen80", "bath F4" })
+        foreach (var what in new[] { "today", "shelf", "baths", "sessions", "costs", "journal",
+            "item fen80", "bath F4" })
         {
             var json = Do(["--file", ledger, "show", .. what.Split(' '), "--json"]);
             using var document = JsonDocument.Parse(json);
@@ -35,8 +38,8 @@ public sealed partial class NativeTests(PublishedBinary binary) : IClassFixture<
     }
 
     /// <summary>
-    /// The calendar's library and what reads the file that is replaced, in the binary: names of earlier versions, events of others with values of all
-    /// sorts, and what is cancelled.
+    /// The calendar's library and what reads the file that is replaced, in the binary: names of earlier versions,
+    /// events of others with values of all sorts, and what is cancelled.
     /// </summary>
     [Fact]
     public void A_calendar_is_written_and_replaced_and_what_no_longer_holds_is_cancelled()
@@ -63,13 +66,16 @@ public sealed partial class NativeTests(PublishedBinary binary) : IClassFixture<
             END:VEVENT
             END:VCALENDAR
             """, StringComparison.Ordinal));
-        Assert.Contains(", 1 cancelled that no longer hold", Do("--file", ledger, "calendar", file), StringComparison.Ordinal);
+        Assert.Contains(", 1 cancelled that no longer hold", Do("--file", ledger, "calendar", file),
+            StringComparison.Ordinal);
         var again = File.ReadAllText(file);
-        var cancelled = again.Split("BEGIN:VEVENT").Single(one => one.Contains("STATUS:CANCELLED", StringComparison.Ordinal));
+        var cancelled = again.Split("BEGIN:VEVENT")
+            .Single(one => one.Contains("STATUS:CANCELLED", StringComparison.Ordinal));
         Assert.Contains("UID:order-by.gone@trayledger", cancelled, StringComparison.Ordinal);
         Assert.Contains("SUMMARY:Order 1 pack of gone\\, soon", cancelled, StringComparison.Ordinal);
         Assert.DoesNotContain("Dinner", again, StringComparison.Ordinal);
-        Assert.Contains("\"cancelled\": 1", Do("--file", ledger, "calendar", file, "--json"), StringComparison.Ordinal); // it stays so until its day
+        Assert.Contains("\"cancelled\": 1", Do("--file", ledger, "calendar", file, "--json"),
+            StringComparison.Ordinal); // it stays so until its day
     }
 
     [Fact]
@@ -109,8 +115,8 @@ public sealed partial class NativeTests(PublishedBinary binary) : IClassFixture<
     }
 
     /// <summary>
-    /// Alone in a folder it works where SQLite was linked in; where the distribution had no static library to link, it says
-    /// what is missing.
+    /// Alone in a folder it works where SQLite was linked in; where the distribution had no static library to link, it
+    /// says what is missing.
     /// </summary>
     [Fact]
     public void Alone_in_a_folder_it_makes_and_reads_a_ledger_or_says_which_library_belongs_beside_it()

@@ -3,7 +3,9 @@ namespace Ledger.App.Tests.Native;
 /// <summary>The screens while nothing happens.</summary>
 public sealed partial class NativeTests
 {
-    /// <summary>The processor's time is counted in hundredths of a second (proc_pid_stat(5), fields 14 and 15).</summary>
+    /// <summary>
+    /// The processor's time is counted in hundredths of a second (proc_pid_stat(5), fields 14 and 15).
+    /// </summary>
     private const int UserTime = 11, SystemTime = 12;
 
     [Fact]
@@ -35,7 +37,9 @@ public sealed partial class NativeTests
 
     private static int Spent(string pidFile)
     {
-        var fields = File.ReadAllText($"/proc/{File.ReadAllText(pidFile).Trim()}/stat").Split(')')[^1].Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        return int.Parse(fields[UserTime], CultureInfo.InvariantCulture) + int.Parse(fields[SystemTime], CultureInfo.InvariantCulture);
+        var fields = File.ReadAllText($"/proc/{File.ReadAllText(pidFile).Trim()}/stat").Split(')')[^1].Split(' ',
+            StringSplitOptions.RemoveEmptyEntries);
+        return int.Parse(fields[UserTime], CultureInfo.InvariantCulture)
+            + int.Parse(fields[SystemTime], CultureInfo.InvariantCulture);
     }
 }

@@ -1,6 +1,8 @@
 namespace Ledger.App.Tests.Native;
 
-/// <summary>What the terminal and the streams see of the binary: signals, closed and full outputs, codes that steer.</summary>
+/// <summary>
+/// What the terminal and the streams see of the binary: signals, closed and full outputs, codes that steer.
+/// </summary>
 public sealed partial class NativeTests
 {
     private const string Modes = "#{alternate_on}#{mouse_any_flag}#{cursor_flag}#{keypad_cursor_flag}";
@@ -56,7 +58,8 @@ public sealed partial class NativeTests
     public void An_output_that_cannot_be_written_does_not_hide_that_the_entry_is_recorded(string redirected, string why)
     {
         var ledger = Demo();
-        var ran = PublishedBinary.Run("sh", ["-c", $"'{binary.Binary}' --file '{ledger}' record count fen80 61 --reason counted {redirected}"]);
+        var ran = PublishedBinary.Run("sh",
+            ["-c", $"'{binary.Binary}' --file '{ledger}' record count fen80 61 --reason counted {redirected}"]);
         Assert.Equal(4, ran.Status);
         Assert.Matches($"^the output cannot be written: {why}; entry [0-9]+ is recorded\n$", ran.Errors);
         Assert.Contains("61 sheets", Do("--file", ledger, "show", "journal", "--last", "1"), StringComparison.Ordinal);
@@ -68,7 +71,8 @@ public sealed partial class NativeTests
     public void Whoever_stops_reading_ends_a_reading_without_a_word()
     {
         var ran = PublishedBinary.Run(
-            "bash", ["-c", $"'{binary.Binary}' --file '{Demo()}' show costs --json | head -c 1; echo ${{PIPESTATUS[0]}}"]);
+            "bash",
+            ["-c", $"'{binary.Binary}' --file '{Demo()}' show costs --json | head -c 1; echo ${{PIPESTATUS[0]}}"]);
         Assert.Equal("{141\n", ran.Output);
         Assert.Equal("", ran.Errors);
     }
@@ -86,7 +90,8 @@ public sealed partial class NativeTests
     {
         if (!OperatingSystem.IsLinux())
             Assert.Skip("the script program of other systems takes other arguments");
-        var seen = PublishedBinary.Run("script", ["-qec", $"{binary.Binary} --file {Demo()} {line}", "/dev/null"]).Output;
+        var seen = PublishedBinary.Run("script",
+            ["-qec", $"{binary.Binary} --file {Demo()} {line}", "/dev/null"]).Output;
         Assert.NotEmpty(seen);
         Assert.DoesNotContain('\u001B', seen);
     }

@@ -12,14 +12,17 @@ public sealed class UnusedHandlersTests
     [Fact]
     public void Every_part_that_is_emptied_is_there_and_is_about_XML()
     {
-        var emptied = Repository.Files("src", "*.xml").SelectMany(file => XDocument.Parse(file.Text).Descendants("method"))
+        var emptied = Repository.Files("src", "*.xml")
+            .SelectMany(file => XDocument.Parse(file.Text).Descendants("method"))
             .Where(method => method.Ancestors("assembly").First().Attribute("fullname")!.Value == "Dapper").ToList();
         Assert.NotEmpty(emptied);
         Assert.All(emptied, method =>
         {
-            var type = typeof(SqlMapper).Assembly.GetType(method.Parent!.Attribute("fullname")!.Value, throwOnError: true)!;
+            var type = typeof(SqlMapper).Assembly.GetType(method.Parent!.Attribute("fullname")!.Value,
+                throwOnError: true)!;
             var part = type.GetMethod(
-                method.Attribute("name")!.Value, BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.DeclaredOnly)!;
+                method.Attribute("name")!.Value,
+                BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.DeclaredOnly)!;
             Assert.Contains(
                 part.GetParameters().Select(parameter => parameter.ParameterType).Append(part.ReturnType),
                 one => one.Namespace!.StartsWith("System.Xml", StringComparison.Ordinal));

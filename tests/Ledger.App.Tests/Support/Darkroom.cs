@@ -53,7 +53,8 @@ internal sealed class Darkroom : IDisposable
     public string PathOf(string name) => Path.Combine(_folder, name);
 
     /// <summary>The names of the files in the darkroom itself, in order.</summary>
-    public IEnumerable<string> Names() => Directory.EnumerateFiles(_folder).Select(file => Path.GetFileName(file)!).Order(StringComparer.Ordinal);
+    public IEnumerable<string> Names() =>
+        Directory.EnumerateFiles(_folder).Select(file => Path.GetFileName(file)!).Order(StringComparer.Ordinal);
 
     public string Write(string name, string text)
     {

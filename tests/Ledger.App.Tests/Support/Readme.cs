@@ -25,21 +25,27 @@ internal static class Readme
         return blocks;
     }
 
-    /// <summary>The picture of a screen before the first section, line by line without what it is indented by.</summary>
+    /// <summary>
+    /// The picture of a screen before the first section, line by line without what it is indented by.
+    /// </summary>
     public static IReadOnlyList<string> Picture() =>
     [
-        .. File.ReadLines(Find(AppContext.BaseDirectory)).SkipWhile(line => !line.EndsWith("(Ctrl+Q leaves)", StringComparison.Ordinal)).Skip(1)
-            .TakeWhile(line => !line.StartsWith("## ", StringComparison.Ordinal)).Select(line => line.Length > 4 ? line[4..] : ""),
+        .. File.ReadLines(Find(AppContext.BaseDirectory))
+            .SkipWhile(line => !line.EndsWith("(Ctrl+Q leaves)", StringComparison.Ordinal)).Skip(1)
+            .TakeWhile(line => !line.StartsWith("## ", StringComparison.Ordinal))
+            .Select(line => line.Length > 4 ? line[4..] : ""),
     ];
 
     /// <summary>The prose of the README, without what is to be typed.</summary>
     public static bool Says(string words) =>
-        File.ReadAllText(Find(AppContext.BaseDirectory)).ReplaceLineEndings(" ").Contains(words, StringComparison.Ordinal);
+        File.ReadAllText(Find(AppContext.BaseDirectory)).ReplaceLineEndings(" ").Contains(words,
+            StringComparison.Ordinal);
 
     private static string Find(string folder)
     {
         while (!File.Exists(Path.Combine(folder, "README.md")))
-            folder = Path.GetDirectoryName(folder) ?? throw new InvalidOperationException("there is no README above the tests");
+            folder = Path.GetDirectoryName(folder)
+                ?? throw new InvalidOperationException("there is no README above the tests");
         return Path.Combine(folder, "README.md");
     }
 }

@@ -2,7 +2,9 @@ using System.Text.RegularExpressions;
 
 namespace Ledger.Core.Tests.Architecture;
 
-/// <summary>What stays where: SQL in the storage, the console in the program, no clock, culture or chance in the core.</summary>
+/// <summary>
+/// What stays where: SQL in the storage, the console in the program, no clock, culture or chance in the core.
+/// </summary>
 public sealed partial class BoundaryTests
 {
     [Fact]
@@ -14,7 +16,8 @@ public sealed partial class BoundaryTests
         Found(["src/Ledger.Core", "src/Ledger.Storage", "src/Ledger.Exchange", "src/Ledger.Terminal"], ConsoleUse()));
 
     [Fact]
-    public void The_core_has_no_clock_no_culture_and_no_chance() => Findings.None(Found(["src/Ledger.Core"], Outside()));
+    public void The_core_has_no_clock_no_culture_and_no_chance() =>
+        Findings.None(Found(["src/Ledger.Core"], Outside()));
 
     [Fact]
     public void Nothing_is_left_unwritten() => Findings.None(Found(["src"], Unwritten()));
@@ -41,7 +44,8 @@ public sealed partial class BoundaryTests
         where forbidden.IsMatch(line.Text)
         select $"{file}:{line.Number}: {line.Text.Trim()}";
 
-    [GeneratedRegex(@"\b(SELECT|INSERT\s+INTO|DELETE\s+FROM|CREATE\s+(TABLE|TRIGGER|INDEX)|PRAGMA)\b|\bUPDATE\s+\w+\s+SET\b")]
+    [GeneratedRegex(
+        @"\b(SELECT|INSERT\s+INTO|DELETE\s+FROM|CREATE\s+(TABLE|TRIGGER|INDEX)|PRAGMA)\b|\bUPDATE\s+\w+\s+SET\b")]
     private static partial Regex Sql();
 
     [GeneratedRegex(@"\bConsole\.")]

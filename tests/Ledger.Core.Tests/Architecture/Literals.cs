@@ -2,7 +2,10 @@ using System.Text;
 
 namespace Ledger.Core.Tests.Architecture;
 
-/// <summary>The string literals of a C# source text: what the program may say. A hole of an interpolated one stands as "{}", its own literals follow.</summary>
+/// <summary>
+/// The string literals of a C# source text: what the program may say. A hole of an interpolated one stands as "{}", its
+/// own literals follow.
+/// </summary>
 internal sealed class Literals
 {
     private readonly string _source;
@@ -97,7 +100,8 @@ internal sealed class Literals
 
     private void Plain(string prefix, StringBuilder text)
     {
-        var (isVerbatim, isOpen) = (prefix.Contains('@', StringComparison.Ordinal), prefix.Contains('$', StringComparison.Ordinal));
+        var (isVerbatim, isOpen) = (prefix.Contains('@', StringComparison.Ordinal),
+            prefix.Contains('$', StringComparison.Ordinal));
         for (_at++; ;)
             switch (_source[_at])
             {

@@ -25,10 +25,13 @@ public sealed partial class OnePlaceTests
     [Fact]
     public void Lines_are_broken_by_Wrapping() => Findings.None(
         from line in Code
-        where line.Text.Contains(".Length + 1 + word.Length", StringComparison.Ordinal) && line.File.Path != "src/Ledger.Core/Measures/Wrapping.cs"
+        where line.Text.Contains(".Length + 1 + word.Length", StringComparison.Ordinal)
+            && line.File.Path != "src/Ledger.Core/Measures/Wrapping.cs"
         select $"{line.File}:{line.Number}: {line.Text.Trim()}");
 
-    /// <summary>The runtime's own cryptography asks the system for OpenSSL; where that is missing it ends the program.</summary>
+    /// <summary>
+    /// The runtime's own cryptography asks the system for OpenSSL; where that is missing it ends the program.
+    /// </summary>
     [Fact]
     public void A_digest_is_made_by_Sha256() => Findings.None(
         from line in Code

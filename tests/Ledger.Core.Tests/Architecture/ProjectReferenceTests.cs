@@ -25,7 +25,8 @@ public sealed class ProjectReferenceTests
     [Fact]
     public void A_project_uses_only_the_projects_to_which_the_picture_points() => Assert.All(Table.Read(Allowed), row =>
         Assert.Empty(References(row["project"], "ProjectReference")
-            .Select(path => Path.GetFileNameWithoutExtension(path.Replace('\\', '/')).Replace("Ledger.", "", StringComparison.Ordinal))
+            .Select(path => Path.GetFileNameWithoutExtension(path.Replace('\\', '/')).Replace("Ledger.",
+                "", StringComparison.Ordinal))
             .Except(Words(row["projects"]))));
 
     [Fact]
@@ -43,7 +44,8 @@ public sealed class ProjectReferenceTests
     public void Versions_stand_in_one_place() => Assert.All(
         Repository.Files("src", "*.csproj").Concat(Repository.Files("tests", "*.csproj")),
         file => Assert.DoesNotContain(
-            XDocument.Parse(file.Text).Descendants("PackageReference"), package => package.Attribute("Version") is not null));
+            XDocument.Parse(file.Text).Descendants("PackageReference"),
+            package => package.Attribute("Version") is not null));
 
     private static IEnumerable<string> References(string project, string kind) =>
         XDocument.Parse(new SourceFile($"src/{project}/{project}.csproj").Text).Descendants(kind)

@@ -9,7 +9,8 @@ public sealed partial class RandomTests
     [Fact]
     public void A_random_test_that_fails_prints_the_seed_that_repeats_it()
     {
-        var failed = Assert.Throws<CsCheckException>(() => Gen.Int[1, 1_000_000].Array[3].Sample(_ => false, iter: 1, threads: 1));
+        var failed = Assert.Throws<CsCheckException>(() => Gen.Int[1, 1_000_000].Array[3].Sample(_ => false,
+            iter: 1, threads: 1));
         var seed = Seed().Match(failed.Message).Groups["seed"].Value;
         Assert.Equal(Drawn(seed), Drawn(seed));
         Assert.Contains($"[{string.Join(", ", Drawn(seed))}]", failed.Message, StringComparison.Ordinal);

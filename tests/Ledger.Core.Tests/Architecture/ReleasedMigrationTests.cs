@@ -3,14 +3,17 @@ using System.Text;
 
 namespace Ledger.Core.Tests.Architecture;
 
-/// <summary>A migration that was released is never edited: ledgers have run it. Each is pinned with the hash of its text.</summary>
+/// <summary>
+/// A migration that was released is never edited: ledgers have run it. Each is pinned with the hash of its text.
+/// </summary>
 public sealed class ReleasedMigrationTests
 {
     private static string Pins => new SourceFile("tests/Ledger.Core.Tests/Architecture/released-migrations.txt").Text;
 
     [Fact]
     public void No_released_migration_has_changed() => Assert.Empty(
-        Broken(Pins, Repository.Files("migrations", "*.sql").ToDictionary(file => Path.GetFileName(file.Path), file => file.Text)));
+        Broken(Pins, Repository.Files("migrations", "*.sql").ToDictionary(file => Path.GetFileName(file.Path),
+            file => file.Text)));
 
     [Fact]
     public void A_changed_or_missing_migration_is_noticed()
@@ -27,7 +30,8 @@ public sealed class ReleasedMigrationTests
             ["0002-second.sql"] = "CREATE TABLE lot (id INTEGER, batch TEXT)",
             ["0004-new.sql"] = "CREATE TABLE bath (id INTEGER)",
         };
-        Assert.Equal(["0002-second.sql has changed since its release", "0003-third.sql is missing"], Broken(pins, files));
+        Assert.Equal(["0002-second.sql has changed since its release", "0003-third.sql is missing"],
+            Broken(pins, files));
     }
 
     [Fact]
@@ -40,7 +44,8 @@ public sealed class ReleasedMigrationTests
 
     private static IEnumerable<string> Broken(string pins, Dictionary<string, string> files)
     {
-        foreach (var pin in pins.Split('\n').Select(line => line.Trim()).Where(line => line.Length > 0 && line[0] != '#'))
+        foreach (var pin in pins.Split('\n').Select(line => line.Trim())
+            .Where(line => line.Length > 0 && line[0] != '#'))
         {
             var (hash, name) = (pin.Split("  ")[0], pin.Split("  ")[1]);
             if (!files.TryGetValue(name, out var text))

@@ -2,14 +2,17 @@ using System.Text.RegularExpressions;
 
 namespace Ledger.Core.Tests.Architecture;
 
-/// <summary>The folders of the terminal UI, each built on those before it: from what is drawn to the window that holds it.</summary>
+/// <summary>
+/// The folders of the terminal UI, each built on those before it: from what is drawn to the window that holds it.
+/// </summary>
 public sealed partial class TerminalFolderTests
 {
     private static readonly string[] Order =
         ["Quiet", "Themes", "Pictures", "Blocks", "Pages", "Tables", "Forms", "Screens", "Finder", "Shell"];
 
     /// <summary>What stands in no folder is what the App is given and gives, and the start.</summary>
-    private static IEnumerable<SourceFile> Filed => Repository.Files("src/Ledger.Terminal").Where(file => file.Path.Split('/').Length > 3);
+    private static IEnumerable<SourceFile> Filed =>
+        Repository.Files("src/Ledger.Terminal").Where(file => file.Path.Split('/').Length > 3);
 
     [Fact]
     public void Every_folder_has_its_place_in_the_order() => Assert.Equal(
@@ -42,7 +45,8 @@ public sealed partial class TerminalFolderTests
     /// <summary>A folder that a line names: in a using, or before the name of a type that stands in it.</summary>
     private static IEnumerable<string> Used(IEnumerable<string> lines) => lines
         .SelectMany(line => Name().Matches(line))
-        .Where(match => match.Groups["type"] is not { Success: true } type || Holds(match.Groups["folder"].Value, type.Value))
+        .Where(match => match.Groups["type"] is not { Success: true } type
+            || Holds(match.Groups["folder"].Value, type.Value))
         .Select(match => match.Groups["folder"].Value)
         .Where(Order.Contains);
 

@@ -5,7 +5,7 @@ namespace Ledger.Core.Tests.Architecture;
 /// <summary>How a source file looks.</summary>
 public sealed partial class TidinessTests
 {
-    private const int LongestLine = 160;
+    private const int LongestLine = 120;
 
     private static IEnumerable<SourceFile> Sources => Repository.Files("src");
 
@@ -24,7 +24,7 @@ public sealed partial class TidinessTests
         select $"{file}:{line.Number}");
 
     [Fact]
-    public void No_line_is_longer_than_160_characters() => Findings.None(
+    public void No_line_is_longer_than_120_characters() => Findings.None(
         from file in Sources
         from line in file.Lines.Select((text, i) => (Number: i + 1, Text: text))
         where line.Text.Length > LongestLine
@@ -45,7 +45,8 @@ public sealed partial class TidinessTests
         where line.Text.Contains("<inheritdoc", StringComparison.Ordinal)
         select $"{file}:{line.Number}: only what is public is documented for others");
 
-    [GeneratedRegex(@"\[(Fact|Theory)[^\]]*\](\s*\[[^\n]*\])*\s*public (async )?(void|Task) (?<name>\w+)\(", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"\[(Fact|Theory)[^\]]*\](\s*\[[^\n]*\])*\s*public (async )?(void|Task) (?<name>\w+)\(",
+        RegexOptions.ExplicitCapture)]
     private static partial Regex Test();
 
     /// <summary>Words that run into one another instead of standing apart.</summary>

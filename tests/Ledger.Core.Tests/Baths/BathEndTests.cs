@@ -24,7 +24,8 @@ public sealed class BathEndTests
 
     [Fact]
     public void A_sign_that_does_not_end_the_use_ends_nothing() =>
-        Assert.Null(new BathReading(Some.Bath() with { Observations = [new(Mixed, "a faint smell", false)] }, Mixed).EndedBy);
+        Assert.Null(new BathReading(Some.Bath() with { Observations = [new(Mixed, "a faint smell", false)] },
+            Mixed).EndedBy);
 
     [Theory]
     [InlineData("full", 180)]
@@ -36,13 +37,14 @@ public sealed class BathEndTests
     [InlineData("part day 10, lid day 20", 140)]
     public void A_bath_is_never_good_longer_than_any_of_its_containers_allowed(string stays, int days)
     {
-        var standings = stays.Split(", ").Where(stay => stay != "full").Select(stay => stay.Split(" day ")).Select(stay => new Standing(
-            Mixed.PlusDays(int.Parse(stay[1], null)),
-            stay[0] switch
-            {
-                "tray" => WorkingContainer.OpenTray, "part" => WorkingContainer.PartFullBottle, "lid" => WorkingContainer.FloatingLid,
-                _ => WorkingContainer.FullBottle,
-            })).ToList();
+        var standings = stays.Split(", ").Where(stay => stay != "full").Select(stay => stay.Split(" day "))
+            .Select(stay => new Standing(
+                Mixed.PlusDays(int.Parse(stay[1], null)),
+                stay[0] switch
+                {
+                    "tray" => WorkingContainer.OpenTray, "part" => WorkingContainer.PartFullBottle,
+                    "lid" => WorkingContainer.FloatingLid, _ => WorkingContainer.FullBottle,
+                })).ToList();
         var limits = new KeepingLimits(WorkingFullDays: 180, WorkingPartDays: 60, TrayHours: 24, FloatingLidDays: 120);
         Assert.Equal(Mixed.PlusDays(days), GoodUntil.OfWorkingSolution(limits, Mixed, standings)!.Date);
     }
@@ -85,9 +87,11 @@ public sealed class BathEndTests
     [InlineData("hypo", false, Ledger.Core.Stock.ItemRole.Fixer, false)]
     [InlineData("hypo", false, Ledger.Core.Stock.ItemRole.WashAid, true)]
     [InlineData("silver", false, Ledger.Core.Stock.ItemRole.WashAid, false)]
-    public void A_residue_ends_the_bath_that_should_have_taken_it_out(string kind, bool passed, Ledger.Core.Stock.ItemRole role, bool ends) =>
+    public void A_residue_ends_the_bath_that_should_have_taken_it_out(string kind, bool passed,
+        Ledger.Core.Stock.ItemRole role, bool ends) =>
         Assert.Equal(ends ? BathEnd.Test : null, new BathReading(
-            Some.Bath() with { Role = role, ResidualTests = [new(Mixed, kind, "stain", passed, null)] }, Mixed).EndedBy);
+            Some.Bath() with { Role = role, ResidualTests = [new(Mixed, kind, "stain", passed, null)] },
+            Mixed).EndedBy);
 
     [Theory]
     [InlineData("0.014 g/m2", 14)]
@@ -104,7 +108,8 @@ public sealed class BathEndTests
     [Fact]
     public void A_replenished_developer_ends_at_the_ceiling_of_the_user()
     {
-        TopUpRecord Added(int day, int millilitres) => new(Mixed.PlusDays(day), Volume.FromMillilitres(millilitres), default, Area.Zero);
+        TopUpRecord Added(int day, int millilitres) =>
+            new(Mixed.PlusDays(day), Volume.FromMillilitres(millilitres), default, Area.Zero);
         var bath = Some.Bath() with
         {
             Capacity = null, ReplenisherPer80SquareInches = Volume.FromMillilitres(20), ReplenisherCeilingPercent = 50,
@@ -117,16 +122,18 @@ public sealed class BathEndTests
 
     [Fact]
     public void Whole_sheets_left_never_cover_more_than_the_area_left_on_any_basis() =>
-        Gen.Select(Gens.Area, Gens.Format, Gen.Int[100, 10_000], Gen.Long[1, 1_000_000_000]).Sample((worked, format, weight, perLitre) =>
-        {
-            var bath = Some.Bath() with
+        Gen.Select(Gens.Area, Gens.Format, Gen.Int[100, 10_000], Gen.Long[1, 1_000_000_000])
+            .Sample((worked, format, weight, perLitre) =>
             {
-                WorkedWeighted = worked,
-                OtherCapacities = [new(Area.FromHundredths(perLitre), "another")],
-            };
-            foreach (var basis in new BathReading(bath, Mixed).Bases)
-                Assert.True(format.Area.Weighted(weight) * basis.RemainingSheets(format, weight) <= basis.Remaining);
-        });
+                var bath = Some.Bath() with
+                {
+                    WorkedWeighted = worked,
+                    OtherCapacities = [new(Area.FromHundredths(perLitre), "another")],
+                };
+                foreach (var basis in new BathReading(bath, Mixed).Bases)
+                    Assert.True(format.Area.Weighted(weight) * basis.RemainingSheets(format, weight)
+                        <= basis.Remaining);
+            });
 
     [Fact]
     public void The_line_through_the_tests_says_when_it_knows_too_little()
@@ -138,7 +145,9 @@ public sealed class BathEndTests
         Assert.Contains("do not rise", Trend(At(0, 60), At(600, 50), At(1200, 40)).Text, StringComparison.Ordinal);
         Assert.Contains("scatter", Trend(At(0, 40), At(600, 80), At(1200, 42)).Text, StringComparison.Ordinal);
         var straight = Trend(At(0, 40), At(600, 50), At(1200, 60));
-        Assert.Equal((1600, 1600, 1600), (Math.Round(straight.ReachedAt!.Value), Math.Round(straight.NotBefore!.Value), Math.Round(straight.NotAfter!.Value)));
+        Assert.Equal((1600, 1600, 1600),
+            (Math.Round(straight.ReachedAt!.Value), Math.Round(straight.NotBefore!.Value),
+                Math.Round(straight.NotAfter!.Value)));
     }
 
     private static Gen<int> Day => Gen.Int[1, 300];

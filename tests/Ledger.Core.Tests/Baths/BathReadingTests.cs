@@ -4,7 +4,9 @@ namespace Ledger.Core.Tests.Baths;
 
 public sealed class BathReadingTests
 {
-    /// <summary>A bath of 1500 ml at 2000 sq in per litre, mixed 10 January, with a life of 60 days: good until 11 March.</summary>
+    /// <summary>
+    /// A bath of 1500 ml at 2000 sq in per litre, mixed 10 January, with a life of 60 days: good until 11 March.
+    /// </summary>
     private const string Ends = """
         worked | on         | used % | left | 8x10 left | 4x5 left at 1.5 | ended by
         0      | 2026-01-10 | 0      | 3000 | 37        | 100             |
@@ -46,7 +48,8 @@ public sealed class BathReadingTests
     public void Sheets_left_are_never_rounded_up() =>
         Gen.Select(Gen.Long[0, 200_000_000], Gens.Format, Gen.Int[100, 10_000]).Sample((worked, format, weight) =>
         {
-            var reading = new BathReading(Some.Bath() with { WorkedWeighted = Area.FromHundredths(worked) }, Some.Today);
+            var reading = new BathReading(Some.Bath() with { WorkedWeighted = Area.FromHundredths(worked) },
+                Some.Today);
             var sheets = reading.RemainingSheets(format, weight)!.Value;
             var area = format.Area.Weighted(weight);
             Assert.True(area * sheets <= reading.Remaining!.Value);
@@ -55,12 +58,13 @@ public sealed class BathReadingTests
         });
 
     [Fact]
-    public void What_is_worked_and_what_is_left_are_the_capacity() => Gen.Long[0, 400_000_000].Select(Area.FromHundredths).Sample(worked =>
-    {
-        var reading = new BathReading(Some.Bath() with { WorkedWeighted = worked }, Some.Today);
-        Assert.True(reading.Remaining!.Value + worked >= reading.Bath.TotalCapacity!.Value);
-        Assert.Equal(reading.UsedPercent >= 100, reading.Remaining == Area.Zero);
-    });
+    public void What_is_worked_and_what_is_left_are_the_capacity() =>
+        Gen.Long[0, 400_000_000].Select(Area.FromHundredths).Sample(worked =>
+        {
+            var reading = new BathReading(Some.Bath() with { WorkedWeighted = worked }, Some.Today);
+            Assert.True(reading.Remaining!.Value + worked >= reading.Bath.TotalCapacity!.Value);
+            Assert.Equal(reading.UsedPercent >= 100, reading.Remaining == Area.Zero);
+        });
 
     [Theory]
     [InlineData(1400, true)]
@@ -79,7 +83,8 @@ public sealed class BathReadingTests
     [Fact]
     public void Ends_and_materials_have_names()
     {
-        Assert.Equal(["area", "age", "test", "sight", "replenisher"], Enum.GetValues<BathEnd>().Select(end => end.Name()));
+        Assert.Equal(["area", "age", "test", "sight", "replenisher"],
+            Enum.GetValues<BathEnd>().Select(end => end.Name()));
         Assert.Equal(["film", "paper"], Enum.GetValues<BathMaterial>().Select(material => material.Name()));
     }
 }

@@ -1,6 +1,9 @@
 namespace Ledger.Core.Tests.Baths;
 
-/// <summary>Which waste a jug is for, and what must not go into it unasked. The hazards are from memory: usual statements of makers' safety data sheets.</summary>
+/// <summary>
+/// Which waste a jug is for, and what must not go into it unasked. The hazards are from memory: usual statements of
+/// makers' safety data sheets.
+/// </summary>
 public sealed class WasteKindTests
 {
     [Theory]
@@ -30,7 +33,8 @@ public sealed class WasteKindTests
         var asked = ledger.Refuse(entry).Sentence;
         Assert.Contains(hazard, asked, StringComparison.Ordinal);
         Assert.Contains("maker's safety data sheet", asked, StringComparison.Ordinal);
-        Assert.Contains(ledger.Post($"{entry} anyway=yes").Remarks, remark => remark.Contains(hazard, StringComparison.Ordinal));
+        Assert.Contains(ledger.Post($"{entry} anyway=yes").Remarks,
+            remark => remark.Contains(hazard, StringComparison.Ordinal));
     }
 
     [Theory]
@@ -38,7 +42,8 @@ public sealed class WasteKindTests
     [InlineData("used fixer", "jug-filling what=paper_fixer")]
     [InlineData("used fixer", "discard what=F1 jug=J1")]
     [InlineData("used stop bath", "jug-filling what=citric_acid_stop")]
-    public void Like_waste_goes_in_without_a_word(string contents, string entry) => Assert.Empty(With(contents).Post(entry).Remarks);
+    public void Like_waste_goes_in_without_a_word(string contents, string entry) =>
+        Assert.Empty(With(contents).Post(entry).Remarks);
 
     [Fact]
     public void Where_a_bath_went_stands_in_the_journal_or_is_asked_for()
@@ -46,17 +51,22 @@ public sealed class WasteKindTests
         Assert.Equal("discarded bath F1 into jug J1: spent", With("used fixer").Post("discard what=F1 jug=J1").Summary);
         var to = With("used fixer").Post("discard what=F1 to=collection_point");
         Assert.Equal(("discarded bath F1 to collection point: spent", 0), (to.Summary, to.Remarks.Count));
-        Assert.Contains("jug J1 (used fixer) has room for it", Assert.Single(With("used fixer").Post("discard what=F1").Remarks), StringComparison.Ordinal);
-        Assert.Contains("name a jug for fixer waste", Assert.Single(With("used developer").Post("discard what=F1").Remarks), StringComparison.Ordinal);
-        Assert.Contains("not both", With("used fixer").Refuse("discard what=F1 jug=J1 to=collection_point").Sentence, StringComparison.Ordinal);
+        Assert.Contains("jug J1 (used fixer) has room for it",
+            Assert.Single(With("used fixer").Post("discard what=F1").Remarks), StringComparison.Ordinal);
+        Assert.Contains("name a jug for fixer waste",
+            Assert.Single(With("used developer").Post("discard what=F1").Remarks), StringComparison.Ordinal);
+        Assert.Contains("not both", With("used fixer").Refuse("discard what=F1 jug=J1 to=collection_point").Sentence,
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_bottle_that_is_discarded_unused_is_waste_of_its_role()
     {
         Assert.Equal(
-            "discarded 500 ml of fix/1 into jug J1: spent", With("used fixer").Post("discard what=fix/1 quantity=500ml jug=J1").Summary);
-        Assert.Contains("ammonia", With("used developer").Refuse("discard what=fix/1 quantity=500ml jug=J1").Sentence, StringComparison.Ordinal);
+            "discarded 500 ml of fix/1 into jug J1: spent",
+            With("used fixer").Post("discard what=fix/1 quantity=500ml jug=J1").Summary);
+        Assert.Contains("ammonia", With("used developer").Refuse("discard what=fix/1 quantity=500ml jug=J1").Sentence,
+            StringComparison.Ordinal);
     }
 
     /// <summary>A ledger with the fixer bath F1 and a jug of 20 litres.</summary>

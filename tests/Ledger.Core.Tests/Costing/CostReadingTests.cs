@@ -18,9 +18,10 @@ public sealed class CostReadingTests
     }
 
     /// <summary>
-    /// Bought: 338.50 + 78 + 84 + 15.90 + 9 + 11. A sheet of fen80 is 6.77, of reed400 3.12. Syrup at 0.042: two batches in each
-    /// session, 100 ml in all, and 10 ml that the count found missing. Stop 30 g at 0.018 and gloves 0.22 for each session. F1: 300 ml of
-    /// fixer, 4.77 for 3000 sq in; worked 320 + 80 + 160 × 1.5 = 640. Waste: the reject, the fogged sheet, the 10 ml, the rest of F1.
+    /// Bought: 338.50 + 78 + 84 + 15.90 + 9 + 11. A sheet of fen80 is 6.77, of reed400 3.12. Syrup at 0.042: two
+    /// batches in each session, 100 ml in all, and 10 ml that the count found missing. Stop 30 g at 0.018 and gloves
+    /// 0.22 for each session. F1: 300 ml of fixer, 4.77 for 3000 sq in; worked 320 + 80 + 160 × 1.5 = 640. Waste: the
+    /// reject, the fogged sheet, the 10 ml, the rest of F1.
     /// </summary>
     private const string Figures = """
         figure               | amount
@@ -107,9 +108,12 @@ public sealed class CostReadingTests
     public void A_print_session_of_the_same_name_stands_apart_and_all_of_them_by_date()
     {
         var (first, date) = (_reading.Facts.Sessions[0], _reading.Facts.Sessions[0].Date);
-        PrintUse[] prints = [new(90, "S1", date.PlusDays(-1), Money.Of(2), []), new(91, "S2", date.PlusDays(1), Money.Of(3), [])];
-        SessionUse[] sessions = [.. _reading.Facts.Sessions, first with { Session = "A9", Date = date.PlusDays(2), Entry = 92 }];
-        var slices = CostSlices.Of(new(_reading.Facts with { Prints = prints, Sessions = sessions }), CostGrouping.Session);
+        PrintUse[] prints = [new(90, "S1", date.PlusDays(-1), Money.Of(2), []),
+            new(91, "S2", date.PlusDays(1), Money.Of(3), [])];
+        SessionUse[] sessions = [.. _reading.Facts.Sessions,
+            first with { Session = "A9", Date = date.PlusDays(2), Entry = 92 }];
+        var slices = CostSlices.Of(new(_reading.Facts with { Prints = prints, Sessions = sessions }),
+            CostGrouping.Session);
         Assert.Equal(
             "prints S1 2.00, S1 0.00, S2 0.00, prints S2 3.00, A9 0.00, other stock 0.00",
             string.Join(", ", slices.Select(slice => $"{slice.Name} {slice.Prints.Text(MeasureStyle.Metric)}")));
@@ -118,10 +122,13 @@ public sealed class CostReadingTests
     [Fact]
     public void A_film_that_is_called_prints_is_no_print_session()
     {
-        var sessions = _reading.Facts.Sessions.Select(session => session with { Lines = [.. session.Lines.Select(line => line with { Item = "prints" })] });
+        var sessions = _reading.Facts.Sessions.Select(
+            session => session with { Lines = [.. session.Lines.Select(line => line with { Item = "prints" })] });
         PrintUse[] prints = [new(90, "P1", _reading.Facts.To, Money.Of(2), [])];
-        var slices = CostSlices.Of(new(_reading.Facts with { Prints = prints, Sessions = [.. sessions], Losses = [] }), CostGrouping.Film);
-        Assert.Equal(["0.00", "0.00", "2.00"], slices.OrderBy(slice => slice.Prints).Select(slice => slice.Prints.Text(MeasureStyle.Metric)));
+        var slices = CostSlices.Of(new(_reading.Facts with { Prints = prints, Sessions = [.. sessions], Losses = [] }),
+            CostGrouping.Film);
+        Assert.Equal(["0.00", "0.00", "2.00"],
+            slices.OrderBy(slice => slice.Prints).Select(slice => slice.Prints.Text(MeasureStyle.Metric)));
     }
 
     [Fact]
@@ -137,13 +144,14 @@ public sealed class CostReadingTests
     [Fact]
     public void A_period_that_begins_with_stock_is_measured_whole_and_its_last_month_is_told()
     {
-        var whole = new CostReading(_reading.Facts with { OnHandBefore = Money.Of(1), From = _reading.Facts.To.PlusDays(-59) });
+        var whole = new CostReading(_reading.Facts with { OnHandBefore = Money.Of(1),
+            From = _reading.Facts.To.PlusDays(-59) });
         var budget = BudgetReading.Of(whole, Money.Of(100))!;
         Assert.Equal(60, budget.Days);
         Assert.Equal(_reading.Used, budget.LastMonth!.Used);
         Assert.Contains(
-            $"{_reading.Used.Text(MeasureStyle.Metric)} of the 100.00 are used so far", budget.Sentence(MeasureStyle.Metric),
-            StringComparison.Ordinal);
+            $"{_reading.Used.Text(MeasureStyle.Metric)} of the 100.00 are used so far",
+            budget.Sentence(MeasureStyle.Metric), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -157,7 +165,8 @@ public sealed class CostReadingTests
         // Four sheets at 6.77; 25 ml at 0.042; 30 g at 0.018; 320 of 3000 sq in of a bath of 4.77; a pair of gloves.
         Assert.Equal(
             (27.08m, 1.05m, 0.54m, 0.5088m, 0.22m),
-            (cost.Film.Amount, cost.Developer.Amount, cost.OtherChemistry.Amount, cost.Baths.Amount, cost.Supplies.Amount));
+            (cost.Film.Amount, cost.Developer.Amount, cost.OtherChemistry.Amount, cost.Baths.Amount,
+                cost.Supplies.Amount));
         Assert.Equal(4, cost.Sheets);
         ledger.Post("session session=S1 line=4_fen80");
         Assert.Equal(new CostReading(Facts.Of(ledger)).AllFilms.Total, cost.Total);

@@ -14,10 +14,11 @@ public sealed class LandedCostTests
         """;
 
     [Fact]
-    public void It_is_price_less_discount_with_shipping_and_duty_at_the_days_rate() => Assert.All(Table.Read(Deliveries), row =>
-        Assert.Equal(
-            Money.Of(row.Number("landed")),
-            new LandedCost(
-                Money.Of(row.Number("price")), row.Number("packs"), Money.Of(row.Number("discount")), Money.Of(row.Number("shipping")),
-                Money.Of(row.Number("duty")), row.Number("rate")).Total));
+    public void It_is_price_less_discount_with_shipping_and_duty_at_the_days_rate() =>
+        Assert.All(Table.Read(Deliveries), row =>
+            Assert.Equal(
+                Money.Of(row.Number("landed")),
+                new LandedCost(
+                    Money.Of(row.Number("price")), row.Number("packs"), Money.Of(row.Number("discount")),
+                    Money.Of(row.Number("shipping")), Money.Of(row.Number("duty")), row.Number("rate")).Total));
 }

@@ -15,7 +15,8 @@ public sealed class PercentTests
 
     [Fact]
     public void Halves_go_away_from_zero() => Assert.All(Table.Read(Figures), row => Assert.Equal(
-        row.Number("percent"), Money.Of(row.Number("part")).PercentOf(Money.Of(row.Number("of")), (int)row.Number("decimals"))));
+        row.Number("percent"),
+        Money.Of(row.Number("part")).PercentOf(Money.Of(row.Number("of")), (int)row.Number("decimals"))));
 
     [Fact]
     public void Of_nothing_there_is_no_share() => Assert.Null(Money.Of(1).PercentOf(Money.Zero, 2));
@@ -24,7 +25,8 @@ public sealed class PercentTests
     public void The_share_of_a_part_of_the_costs_is_rounded_so()
     {
         var slice = new CostSlice(
-            "S1", new("S1", 0, 0, 0, Money.Zero, Money.Zero, Money.Zero), Money.Of(1.25m), Money.Of(998.75m), Money.Zero, Money.Zero);
+            "S1", new("S1", 0, 0, 0, Money.Zero, Money.Zero, Money.Zero), Money.Of(1.25m),
+            Money.Of(998.75m), Money.Zero, Money.Zero);
         Assert.Equal((0.13m, 0.1m), (slice.Percent(slice.Film, 2), slice.Percent(slice.Film, 1)));
     }
 

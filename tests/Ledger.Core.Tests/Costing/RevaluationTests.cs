@@ -11,8 +11,8 @@ public sealed class RevaluationTests
         Gen.Select(Gen.Int[0, 2], Gen.Int[1, 500], Gen.Int[0, 99_999]).Array[1, 40];
 
     /// <summary>
-    /// OpenStax, Principles of Accounting, Vol. 1, section 10.3 (perpetual): 285 of 585 left. By lot the ledger posts 7,260 for what was
-    /// used, first in first out gives 7,200, the moving average 7,253 (7252.941176).
+    /// OpenStax, Principles of Accounting, Vol. 1, section 10.3 (perpetual): 285 of 585 left. By lot the ledger posts
+    /// 7,260 for what was used, first in first out gives 7,200, the moving average 7,253 (7252.941176).
     /// </summary>
     [Theory]
     [InlineData(CostFormula.SpecificLot, "7260.000000", "8895.000000")]
@@ -49,10 +49,13 @@ public sealed class RevaluationTests
         var reading = new Revaluation(moves, CostFormula.FirstInFirstOut, Period);
         Assert.True(reading.Reconciles);
         Assert.Equal(
-            [("powder", -10, 30), ("stock", 10, 5)], reading.Items.Select(item => (item.Item, item.Mixed.Amount, item.OnHand.Amount)));
+            [("powder", -10, 30), ("stock", 10, 5)],
+            reading.Items.Select(item => (item.Item, item.Mixed.Amount, item.OnHand.Amount)));
     }
 
-    /// <summary>An entry dated before what it used had come takes it at what was posted; nothing is lost, and nothing breaks.</summary>
+    /// <summary>
+    /// An entry dated before what it used had come takes it at what was posted; nothing is lost, and nothing breaks.
+    /// </summary>
     [Theory]
     [InlineData(CostFormula.SpecificLot)]
     [InlineData(CostFormula.FirstInFirstOut)]
@@ -89,12 +92,15 @@ public sealed class RevaluationTests
 
     private static IReadOnlyList<StockMove> OpenStax =>
     [
-        Move(1, 1, "fen80", 1, 150, 150 * 21, Places.Supplier), Move(2, 5, "fen80", 1, -120, 120 * 21, Places.FiledNegatives),
+        Move(1, 1, "fen80", 1, 150, 150 * 21, Places.Supplier),
+        Move(2, 5, "fen80", 1, -120, 120 * 21, Places.FiledNegatives),
         Move(3, 10, "fen80", 2, 225, 225 * 27, Places.Supplier),
-        Move(4, 15, "fen80", 1, -20, 20 * 21, Places.FiledNegatives), Move(4, 15, "fen80", 2, -160, 160 * 27, Places.FiledNegatives),
+        Move(4, 15, "fen80", 1, -20, 20 * 21, Places.FiledNegatives),
+        Move(4, 15, "fen80", 2, -160, 160 * 27, Places.FiledNegatives),
         Move(5, 25, "fen80", 3, 210, 210 * 33, Places.Supplier),
     ];
 
-    private static StockMove Move(long entry, int day, string item, long lot, long change, decimal value, PlaceId other) =>
+    private static StockMove Move(long entry, int day, string item, long lot, long change,
+        decimal value, PlaceId other) =>
         new(entry, Period.PlusDays(day - 1), item, ItemKind.Film, new(lot), change, Money.Of(value), other);
 }

@@ -11,7 +11,9 @@ public sealed class BottleTests
         ledger.Post(Decant("syrup", 250, 4));
         var bottles = ledger.Holdings.ContainersOf("syrup").Where(bottle => !bottle.IsSealed).ToList();
         Assert.Equal(["syrup/3", "syrup/4", "syrup/5", "syrup/6"], bottles.Select(bottle => bottle.Code));
-        Assert.All(bottles, bottle => Assert.Equal((Some.Today, 250_000, 10.5m), (bottle.OpenedOn, bottle.Held.Base, bottle.Value.Amount)));
+        Assert.All(bottles,
+            bottle => Assert.Equal((Some.Today, 250_000, 10.5m),
+                (bottle.OpenedOn, bottle.Held.Base, bottle.Value.Amount)));
         Assert.Null(ledger.Holdings.Container("syrup/1"));
         Assert.Equal(ledger.Balances(), ledger.Held());
     }
@@ -24,7 +26,8 @@ public sealed class BottleTests
             var before = Sums(ledger, "syrup");
             var decanting = new Decanting
             {
-                Key = Some.Key(), Date = Some.Today, From = "syrup/1", Bottles = [.. sizes.Select(size => new FilledBottle(new(size, Unit.Millilitre)))],
+                Key = Some.Key(), Date = Some.Today, From = "syrup/1",
+                Bottles = [.. sizes.Select(size => new FilledBottle(new(size, Unit.Millilitre)))],
             };
             if (ledger.Preview(decanting) is not Accepted)
                 return;
@@ -60,7 +63,8 @@ public sealed class BottleTests
         Assert.True(bottle.Lot.IsMixed);
         Assert.Equal(
             (Some.Today.PlusDays(180), KeepingRule.SinceMixing),
-            (bottle.GoodUntil(ledger.Holdings.Item("stock")!.Keeping)!.Date, bottle.GoodUntil(ledger.Holdings.Item("stock")!.Keeping)!.Rule));
+            (bottle.GoodUntil(ledger.Holdings.Item("stock")!.Keeping)!.Date,
+                bottle.GoodUntil(ledger.Holdings.Item("stock")!.Keeping)!.Rule));
         ledger.Post("bath bath=D1 item=stock working_ml=1000 dilution=1+1");
         Assert.Equal(6m, ledger.Holdings.Bath("D1")!.Value.Amount);
     }
@@ -69,7 +73,8 @@ public sealed class BottleTests
     public void Packs_are_mixed_whole_and_a_weighed_part_is_remarked_upon()
     {
         var ledger = Powder(Money.Of(12));
-        Assert.Equal(RefusalKind.MoreThanHeld, Assert.IsType<Refused>(ledger.Preview(Mix(1_000_000) with { Packs = 2 })).Refusal.Kind);
+        Assert.Equal(RefusalKind.MoreThanHeld,
+            Assert.IsType<Refused>(ledger.Preview(Mix(1_000_000) with { Packs = 2 })).Refusal.Kind);
         var part = Assert.IsType<Accepted>(ledger.Preview(Mix(500_000) with { Amount = Quantity.Of(50, Unit.Gram) }));
         Assert.Contains("mixed whole", string.Join(' ', part.Posting.Remarks), StringComparison.Ordinal);
     }
@@ -81,7 +86,8 @@ public sealed class BottleTests
         ledger.Post(Some.Definition(Some.Syrup with { DeadVolume = Quantity.Of(15, Unit.Millilitre) }));
         var shelf = new ShelfReading(ledger.Holdings.Item("syrup")!, ledger.Holdings.ContainersOf("syrup"), Some.Today);
         Assert.Equal((2_000_000, 1_970_000), (shelf.OnHand.Base, shelf.Usable.Base));
-        Assert.Contains("cannot be drawn", ledger.Refuse("bath bath=D1 item=syrup working_ml=2000 dilution=1+0").Sentence, StringComparison.Ordinal);
+        Assert.Contains("cannot be drawn",
+            ledger.Refuse("bath bath=D1 item=syrup working_ml=2000 dilution=1+0").Sentence, StringComparison.Ordinal);
         ledger.Post("bath bath=D1 item=syrup working_ml=1970 dilution=1+0");
         Assert.Equal([15_000L, 15_000], ledger.Holdings.ContainersOf("syrup").Select(bottle => bottle.Held.Base));
         Assert.Equal(ledger.Balances(), ledger.Held());
@@ -108,7 +114,8 @@ public sealed class BottleTests
         ledger.Post("delivery item=fen80 price=162 expires=2026-02-01 storage=freezer date=2026-01-10");
         ledger.Post("setting setting=freezer-days value=365");
         var good = Assert.Single(ledger.Holdings.Containers).GoodUntil(KeepingLimits.None)!;
-        Assert.Equal((new NodaTime.LocalDate(2026, 4, 6), 64), (good.Date, good.ColdDays)); // 10 January to 15 March, day for day
+        Assert.Equal((new NodaTime.LocalDate(2026, 4, 6), 64),
+            (good.Date, good.ColdDays)); // 10 January to 15 March, day for day
         Assert.Equal("expiry date 2026-02-01 and 64 days for the time in the cold", good.Reason);
     }
 
@@ -129,7 +136,8 @@ public sealed class BottleTests
         Key = Some.Key(),
         Date = Some.Today,
         From = from,
-        Bottles = [.. Enumerable.Range(0, count).Select(_ => new FilledBottle(Quantity.Of(millilitres, Unit.Millilitre)))],
+        Bottles = [.. Enumerable.Range(0, count)
+            .Select(_ => new FilledBottle(Quantity.Of(millilitres, Unit.Millilitre)))],
     };
 
     private static StockSolution Mix(long microlitres) =>
@@ -138,9 +146,12 @@ public sealed class BottleTests
     private static InMemoryLedger Powder(Money price)
     {
         var ledger = Shelves.Empty();
-        ledger.Post(Some.Definition(Some.Stop with { Code = "powder", Name = "Powder", Role = ItemRole.Developer, Pack = Quantity.Of(100, Unit.Gram) }));
-        ledger.Post(Some.Definition(Some.Syrup with { Code = "stock", Name = "Stock", StockOf = "powder", Keeping = new(OpenedFullDays: 180) }));
-        ledger.Post(new Delivery { Key = Some.Key(), Date = Some.Earlier, Lines = [new() { Item = "powder", Packs = 1, Price = price }] });
+        ledger.Post(Some.Definition(Some.Stop with { Code = "powder", Name = "Powder", Role = ItemRole.Developer,
+            Pack = Quantity.Of(100, Unit.Gram) }));
+        ledger.Post(Some.Definition(Some.Syrup with { Code = "stock", Name = "Stock", StockOf = "powder",
+            Keeping = new(OpenedFullDays: 180) }));
+        ledger.Post(new Delivery { Key = Some.Key(), Date = Some.Earlier,
+            Lines = [new() { Item = "powder", Packs = 1, Price = price }] });
         return ledger;
     }
 

@@ -10,7 +10,8 @@ public class EntryTextsTests
 {
     private const string Escape = "a\u001B]52;c;x\u0007b";
 
-    public static TheoryData<Type> Kinds => [.. typeof(Entry).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Entry)) && !type.IsAbstract)];
+    public static TheoryData<Type> Kinds =>
+        [.. typeof(Entry).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Entry)) && !type.IsAbstract)];
 
     [Theory]
     [MemberData(nameof(Kinds))]
@@ -39,7 +40,8 @@ public class EntryTextsTests
     [Fact]
     public void A_tab_becomes_a_blank_and_a_line_break_stays_in_a_note_only()
     {
-        var entry = new Discard { Key = "k", Date = new(2026, 3, 1), What = "F4", Reason = "spent\tand old", Note = "one\r\ntwo" };
+        var entry = new Discard { Key = "k", Date = new(2026, 3, 1), What = "F4", Reason = "spent\tand old",
+            Note = "one\r\ntwo" };
         var kept = (Discard)EntryTexts.Checked(entry);
         Assert.Equal("spent and old", kept.Reason);
         Assert.Equal("one\ntwo", kept.Note);
@@ -47,7 +49,9 @@ public class EntryTextsTests
         Assert.Throws<RefusedException>(() => EntryTexts.Checked(entry with { Key = "k\tk" }));
     }
 
-    /// <summary>An object whose every text is filled in; the one at <paramref name="at"/> with what must be refused.</summary>
+    /// <summary>
+    /// An object whose every text is filled in; the one at <paramref name="at"/> with what must be refused.
+    /// </summary>
     private static object? Fill(Type type, string path, List<string> places, string? at)
     {
         if (type == typeof(string))
@@ -95,16 +99,20 @@ public class EntryTextsTests
     };
 
     private static Type? Element(Type type) =>
-        type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>) ? type.GetGenericArguments()[0] : null;
+        type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>)
+            ? type.GetGenericArguments()[0]
+            : null;
 
     private static bool IsOurs(Type type) =>
-        type.IsClass && type.Namespace?.StartsWith("Ledger.Core", StringComparison.Ordinal) == true && type != typeof(Dilution)
+        type.IsClass && type.Namespace?.StartsWith("Ledger.Core", StringComparison.Ordinal) == true
+            && type != typeof(Dilution)
         && type != typeof(FormatVolumes);
 
     private static IEnumerable<FieldInfo> Fields(Type type)
     {
         for (var up = type; up is not null && up != typeof(object); up = up.BaseType!)
-            foreach (var field in up.GetFields(BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.Public | BindingFlags.DeclaredOnly))
+            foreach (var field in up.GetFields(
+                BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.Public | BindingFlags.DeclaredOnly))
                 yield return field;
     }
 }

@@ -29,7 +29,8 @@ public sealed class HoldingsTests
     public void A_bottle_is_half_empty_from_the_day_it_falls_below_half() => Assert.All(Table.Read(HalfEmpty), row =>
     {
         _ledger.Post(row["what"]);
-        Assert.Equal(row["half empty on"], _ledger.Holdings.Container("syrup/1")!.HalfEmptyOn is { } day ? Text(day) : "");
+        Assert.Equal(row["half empty on"],
+            _ledger.Holdings.Container("syrup/1")!.HalfEmptyOn is { } day ? Text(day) : "");
     });
 
     [Fact]

@@ -30,8 +30,10 @@ public sealed class LedgerPropertyTests
         {
             if (ledger.Preview(EntryWords.Read(entry)) is Accepted)
                 ledger.Post($"{entry} anyway=yes");
-            Assert.All(ledger.Balances().Values, held => Assert.True(held is { Quantity: > 0, Value.Millionths: >= 0 }));
-            Assert.All(ledger.All[^1].Movements, movement => Assert.True(movement is { Quantity: > 0, Value.Millionths: >= 0 }));
+            Assert.All(ledger.Balances().Values,
+                held => Assert.True(held is { Quantity: > 0, Value.Millionths: >= 0 }));
+            Assert.All(ledger.All[^1].Movements,
+                movement => Assert.True(movement is { Quantity: > 0, Value.Millionths: >= 0 }));
         }
     });
 
@@ -42,7 +44,8 @@ public sealed class LedgerPropertyTests
         foreach (var entry in entries)
         {
             var before = ledger.Held();
-            if (EntryWords.Read(entry) is Core.Journal.Entries.Undo || ledger.Preview(EntryWords.Read(entry)) is Refused)
+            if (EntryWords.Read(entry) is Core.Journal.Entries.Undo
+                || ledger.Preview(EntryWords.Read(entry)) is Refused)
                 continue;
             ledger.Post($"{entry} anyway=yes");
             ledger.Post($"undo entry={ledger.Last}");
@@ -95,7 +98,9 @@ public sealed class LedgerPropertyTests
             Assert.Equal(reading.Used.Millionths, CostSlices.Of(reading, grouping).Sum(slice => slice.Used.Millionths));
     });
 
-    /// <summary>Draws on different boxes do not depend on each other: whatever days they stand on, the costs are the same.</summary>
+    /// <summary>
+    /// Draws on different boxes do not depend on each other: whatever days they stand on, the costs are the same.
+    /// </summary>
     [Fact]
     public void Other_days_for_entries_of_different_lots_change_no_total() => Gen
         .Select(Gen.Int[0, 40].Array[5], Gen.Int[0, 40].Array[5], Gen.Int[1, 6].Array[5])
@@ -110,7 +115,8 @@ public sealed class LedgerPropertyTests
         for (var i = 0; i < days.Length; i++)
         {
             var date = new NodaTime.LocalDate(2026, 2, 1).PlusDays(days[i]);
-            ledger.Post($"session session=S{i} line={sheets[i]}_reed400_from_reed400/{first + i} date={Dates.Text(date)}");
+            ledger.Post(
+                $"session session=S{i} line={sheets[i]}_reed400_from_reed400/{first + i} date={Dates.Text(date)}");
         }
 
         var reading = new CostReading(Facts.Of(ledger));
@@ -119,5 +125,6 @@ public sealed class LedgerPropertyTests
     }
 
     private static Dictionary<string, string> Texts(InMemoryLedger ledger) =>
-        ledger.Holdings.Containers.ToDictionary(container => container.Code, container => container.Held.ToText(MeasureStyle.Metric));
+        ledger.Holdings.Containers.ToDictionary(container => container.Code,
+            container => container.Held.ToText(MeasureStyle.Metric));
 }

@@ -11,10 +11,13 @@ public sealed class RoomForFilmTests
         var left = reading.Remaining!.Value;
         Assert.Equal(
             ledger.Holdings.Items.Where(item => item.Format is not null && !item.IsPaper)
-                .Select(film => (film.Code, left.Hundredths / (film.Format!.Area.Hundredths * film.FixerFactorThousandths / 1000))).Order(),
+                .Select(film => (film.Code,
+                    left.Hundredths / (film.Format!.Area.Hundredths * film.FixerFactorThousandths / 1000))).Order(),
             rooms.SelectMany(room => room.Films.Select(film => (film, room.Sheets))).Order());
         Assert.All(
-            RoomForFilm.Heaviest(rooms), heaviest => Assert.Equal(rooms.Where(room => room.Format == heaviest.Format).Min(room => room.Sheets), heaviest.Sheets));
+            RoomForFilm.Heaviest(rooms),
+            heaviest => Assert.Equal(rooms.Where(room => room.Format == heaviest.Format).Min(room => room.Sheets),
+                heaviest.Sheets));
         Assert.Contains(rooms, room => room.ToString().EndsWith("(fixer factor 1.5)", StringComparison.Ordinal));
     }
 }

@@ -32,7 +32,8 @@ public sealed class RotationTests
     {
         var ledger = Pair();
         ledger.Post("setting setting=rotation-ceiling value=1");
-        Assert.Contains("a fresh pair is mixed", string.Join(' ', ledger.Post(Rotate("F3")).Remarks), StringComparison.Ordinal);
+        Assert.Contains("a fresh pair is mixed", string.Join(' ', ledger.Post(Rotate("F3")).Remarks),
+            StringComparison.Ordinal);
         var refusal = Assert.IsType<Refused>(ledger.Preview(Rotate("F4"))).Refusal;
         Assert.Contains("once and the ceiling is 1", refusal.Sentence, StringComparison.Ordinal);
     }

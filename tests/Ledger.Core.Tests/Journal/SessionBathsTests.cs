@@ -1,6 +1,9 @@
 namespace Ledger.Core.Tests.Journal;
 
-/// <summary>Two baths of the stop and two of the fixer are in use: planning and posting must answer alike through which of them film goes.</summary>
+/// <summary>
+/// Two baths of the stop and two of the fixer are in use: planning and posting must answer alike through which of them
+/// film goes.
+/// </summary>
 public sealed class SessionBathsTests
 {
     private const string Asked = "say which baths the film went through: F1 or F9 of fix, and ST1 or ST2 of stopbath";
@@ -11,7 +14,8 @@ public sealed class SessionBathsTests
         _ledger.Post(Some.Definition(Some.Fixer with { Code = "stopbath", Name = "Stop", Role = ItemRole.Stop }));
         _ledger.Post("delivery item=stopbath date=2026-01-10");
         _ledger.Post(Some.Process(
-            "pm", [Some.Steps[0], new() { Number = 2, Role = ItemRole.Stop, Item = "stopbath", Use = StepUse.Reused }, Some.Steps[2] with { Number = 3 }]));
+            "pm", [Some.Steps[0], new() { Number = 2, Role = ItemRole.Stop, Item = "stopbath", Use = StepUse.Reused },
+                Some.Steps[2] with { Number = 3 }]));
         foreach (var (bath, item) in new[] { ("F9", "fix"), ("ST1", "stopbath"), ("ST2", "stopbath") })
             _ledger.Post($"bath bath={bath} item={item} working_ml=500 date=2026-02-01");
     }
@@ -38,18 +42,22 @@ public sealed class SessionBathsTests
 
         var posting = _ledger.Post(Session(named));
         Assert.Equal(_ledger.Holdings.Bath("F9")!.Place, posting.Facts.OfType<SessionHeld>().Single().Bath);
-        Assert.Equal([0m, 320m, 0m, 320m], new[] { "F1", "F9", "ST1", "ST2" }.Select(bath => _ledger.Holdings.Bath(bath)!.Worked.SquareInches));
+        Assert.Equal([0m, 320m, 0m, 320m],
+            new[] { "F1", "F9", "ST1", "ST2" }.Select(bath => _ledger.Holdings.Bath(bath)!.Worked.SquareInches));
     }
 
     [Theory]
-    [InlineData(null, "several baths of fix can be used: name F1 or F9|several baths of stopbath can be used: name ST1 or ST2")]
+    [InlineData(null,
+        "several baths of fix can be used: name F1 or F9|several baths of stopbath can be used: name ST1 or ST2")]
     [InlineData("F9", "several baths of stopbath can be used: name ST1 or ST2")]
     [InlineData("ST1", "several baths of fix can be used: name F1 or F9")]
     [InlineData("F1 ST1", "")]
-    public void A_plan_asks_exactly_where_posting_would_refuse_and_its_session_is_accepted_where_it_does_not(string? named, string advice)
+    public void A_plan_asks_exactly_where_posting_would_refuse_and_its_session_is_accepted_where_it_does_not(
+        string? named, string advice)
     {
         var plan = Plan(named);
-        Assert.Equal(advice, string.Join('|', plan.Advice.Where(sentence => sentence.StartsWith("several", StringComparison.Ordinal))));
+        Assert.Equal(advice,
+            string.Join('|', plan.Advice.Where(sentence => sentence.StartsWith("several", StringComparison.Ordinal))));
         Assert.Equal(advice.Length == 0, plan.CanRun);
         Assert.Equal(advice.Length == 0, _ledger.Preview(plan.ToLog("k", "S1", Some.Today)) is Accepted);
         Assert.Equal(advice.Length == 0, _ledger.Preview(Session(named)) is Accepted);
@@ -62,11 +70,13 @@ public sealed class SessionBathsTests
     [Fact]
     public void A_fixer_counts_film_by_its_weight_and_a_stop_by_its_area_in_a_plan_as_in_the_journal()
     {
-        var request = new PlanRequest { Process = "pm", Sheets = [new() { Film = "reed400", Count = 4, Group = "N" }], Bath = "F9, ST2" };
+        var request = new PlanRequest { Process = "pm", Sheets = [new() { Film = "reed400", Count = 4, Group = "N" }],
+            Bath = "F9, ST2" };
         var plan = Assert.IsType<Planned>(SessionPlanning.Of(request, _ledger.Holdings, Some.Today)).Plan;
         Assert.Equal([120m, 80m], plan.Baths.Select(bath => bath.After.SquareInches));
         _ledger.Post(plan.ToLog("k", "S1", Some.Today));
-        Assert.All(plan.Baths, bath => Assert.Equal(bath.After, _ledger.Holdings.Bath(bath.Bath!.Code)!.WorkedWeighted));
+        Assert.All(plan.Baths,
+            bath => Assert.Equal(bath.After, _ledger.Holdings.Bath(bath.Bath!.Code)!.WorkedWeighted));
     }
 
     [Fact]
@@ -74,7 +84,8 @@ public sealed class SessionBathsTests
     {
         _ledger.Post(new BathMixing
         {
-            Key = Some.Key(), Date = Some.Earlier.PlusDays(30), Bath = "old fix", Item = "fix", WorkingVolume = Volume.FromMillilitres(500),
+            Key = Some.Key(), Date = Some.Earlier.PlusDays(30), Bath = "old fix", Item = "fix",
+            WorkingVolume = Volume.FromMillilitres(500),
         });
         Assert.Equal(["old fix", "ST2"], Plan("old fix, ST2").Baths.Select(bath => bath.Bath?.Code));
         Assert.Equal("old fix", Plan("old fix").Baths[0].Bath?.Code);
@@ -86,7 +97,8 @@ public sealed class SessionBathsTests
     [InlineData("F9, ST1", "F1, ST2", "F9, ST1")]
     [InlineData("F9", "F7", "F9")]
     [InlineData("F9", null, "F9")]
-    public void What_is_named_takes_the_place_of_the_planned_bath_of_its_item(string? said, string? planned, string expected) =>
+    public void What_is_named_takes_the_place_of_the_planned_bath_of_its_item(string? said,
+        string? planned, string expected) =>
         Assert.Equal(expected, new SessionBaths(_ledger.Holdings, Some.Today).Instead(said, planned));
 
     [Fact]
@@ -104,9 +116,11 @@ public sealed class SessionBathsTests
 
     private static SessionLog Session(string? bath) => new()
     {
-        Key = Some.Key(), Date = Some.Today, Session = "S1", Process = "pm", Bath = bath, Lines = [new() { Item = "fen80", Sheets = 4, Group = "N" }],
+        Key = Some.Key(), Date = Some.Today, Session = "S1", Process = "pm", Bath = bath,
+        Lines = [new() { Item = "fen80", Sheets = 4, Group = "N" }],
     };
 
     private SessionPlan Plan(string? bath) => Assert.IsType<Planned>(SessionPlanning.Of(
-        new() { Process = "pm", Sheets = [new() { Film = "fen80", Count = 4, Group = "N" }], Bath = bath }, _ledger.Holdings, Some.Today)).Plan;
+        new() { Process = "pm", Sheets = [new() { Film = "fen80", Count = 4, Group = "N" }], Bath = bath },
+        _ledger.Holdings, Some.Today)).Plan;
 }

@@ -99,7 +99,8 @@ public sealed class SettingsTests
 
     [Fact]
     public void Every_setting_is_listed_with_what_it_takes() => Assert.Equal(
-        Table.Read(Values).Select(row => row["setting"]).Where(name => name != "colour").Distinct().Order(), Setting.All.Select(setting => setting.Name).Order());
+        Table.Read(Values).Select(row => row["setting"]).Where(name => name != "colour").Distinct().Order(),
+        Setting.All.Select(setting => setting.Name).Order());
 
     [Fact]
     public void What_a_setting_is_written_as_is_read_as_the_same_value() => Assert.All(

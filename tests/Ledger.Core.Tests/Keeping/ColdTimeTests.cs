@@ -24,7 +24,8 @@ public sealed class ColdTimeTests
     public void Each_day_in_the_cold_counts_by_the_users_share() => Assert.All(Table.Read(Cases), row =>
         Assert.True(
             int.Parse(row["days won"], System.Globalization.CultureInfo.InvariantCulture)
-                == new ColdTime([.. row["stays"].Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Stay)], Day(row["until"])).DaysWon(Day(row["expiry"])),
+                == new ColdTime([.. row["stays"].Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Stay)],
+                    Day(row["until"])).DaysWon(Day(row["expiry"])),
             row["why"]));
 
     [Fact]
@@ -66,10 +67,12 @@ public sealed class ColdTimeTests
         ledger.Post("setting setting=freezer-days value=365 date=2026-01-01");
         ledger.Post("delivery item=fen80 price=162 expires=2026-02-01 storage=shelf date=2026-01-10");
         ledger.Post("storage container=fen80/1 to=freezer date=2026-03-01");
-        Assert.Equal(new LocalDate(2026, 2, 1), Assert.Single(ledger.Holdings.Containers).GoodUntil(KeepingLimits.None)!.Date);
+        Assert.Equal(new LocalDate(2026, 2, 1),
+            Assert.Single(ledger.Holdings.Containers).GoodUntil(KeepingLimits.None)!.Date);
     }
 
-    private static ColdStay Stay(string text) => new(Day(text[..5]), int.Parse(text[6..], System.Globalization.CultureInfo.InvariantCulture));
+    private static ColdStay Stay(string text) =>
+        new(Day(text[..5]), int.Parse(text[6..], System.Globalization.CultureInfo.InvariantCulture));
 
     private static LocalDate Day(string monthAndDay) => Dates.Parse($"2026-{monthAndDay}")!.Value;
 }

@@ -58,14 +58,19 @@ public sealed class GoodUntilTests
                 Assert.Equal(ends[good.Rule], good.Date);
         });
 
-    /// <summary>Day by day: a solution is bad once its life in a full bottle is over, or once it stands in a container for longer than that allows.</summary>
+    /// <summary>
+    /// Day by day: a solution is bad once its life in a full bottle is over, or once it stands in a container for
+    /// longer than that allows.
+    /// </summary>
     [Fact]
     public void The_earliest_rule_governs_a_working_solution() => Gen.Select(
-        Gen.Int[1, 60].Select(full => new KeepingLimits(WorkingFullDays: full, WorkingPartDays: 20, TrayHours: 48, FloatingLidDays: 30)),
+        Gen.Int[1, 60].Select(full => new KeepingLimits(WorkingFullDays: full, WorkingPartDays: 20,
+            TrayHours: 48, FloatingLidDays: 30)),
         Gen.Select(Gen.Int[0, 50], Gen.Enum<WorkingContainer>()).Array[0, 5]).Sample((limits, stays) =>
         {
             var mixed = new LocalDate(2026, 1, 1);
-            var standings = stays.OrderBy(stay => stay.Item1).Select(stay => new Standing(mixed.PlusDays(stay.Item1), stay.Item2)).ToList();
+            var standings = stays.OrderBy(stay => stay.Item1)
+                .Select(stay => new Standing(mixed.PlusDays(stay.Item1), stay.Item2)).ToList();
             var day = mixed;
             while (!IsBad(day))
                 day = day.PlusDays(1);
@@ -81,17 +86,20 @@ public sealed class GoodUntilTests
     public void A_working_solution_lives_from_its_mixing()
     {
         var mixed = new LocalDate(2026, 1, 31);
-        Assert.Equal(new(new(2026, 3, 2), KeepingRule.SinceMixing), GoodUntil.OfWorkingSolution(new(WorkingFullDays: 30), mixed));
+        Assert.Equal(new(new(2026, 3, 2), KeepingRule.SinceMixing),
+            GoodUntil.OfWorkingSolution(new(WorkingFullDays: 30), mixed));
         Assert.Null(GoodUntil.OfWorkingSolution(KeepingLimits.None, mixed));
     }
 
     [Fact]
     public void Every_rule_has_a_name_of_its_own() => Assert.Equal(
-        Enum.GetValues<KeepingRule>().Length, Enum.GetValues<KeepingRule>().Select(rule => rule.Name()).Distinct().Count());
+        Enum.GetValues<KeepingRule>().Length,
+        Enum.GetValues<KeepingRule>().Select(rule => rule.Name()).Distinct().Count());
 
     private static LocalDate? Plus(LocalDate? date, int? days) => days is { } count ? date?.PlusDays(count) : null;
 
-    private static int? Days(string text) => text.Length == 0 ? null : int.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
+    private static int? Days(string text) =>
+        text.Length == 0 ? null : int.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
 
     private static LocalDate? Day(string text) => text.Length == 0 ? null : Dates.Parse($"2026-{text}");
 }

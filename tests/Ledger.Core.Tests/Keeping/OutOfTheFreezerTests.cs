@@ -1,6 +1,9 @@
 namespace Ledger.Core.Tests.Keeping;
 
-/// <summary>Film that is opened, loaded or drawn straight from the freezer sweats: it is asked about, whatever the way in. Common practice.</summary>
+/// <summary>
+/// Film that is opened, loaded or drawn straight from the freezer sweats: it is asked about, whatever the way in.
+/// Common practice.
+/// </summary>
 public sealed class OutOfTheFreezerTests
 {
     private readonly InMemoryLedger _ledger = Shelves.WithBath();
@@ -20,10 +23,12 @@ public sealed class OutOfTheFreezerTests
         var refusal = _ledger.Refuse(entry);
         Assert.Equal(RefusalKind.Doubtful, refusal.Kind);
         Assert.StartsWith(
-            "fen80/1 is kept in the freezer: film that is opened cold sweats and is lost, so it warms up closed for 24 hours first", refusal.Sentence,
+            "fen80/1 is kept in the freezer: film that is opened cold sweats and is lost, so it warms up closed for 24 "
+                + "hours first", refusal.Sentence,
             StringComparison.Ordinal);
         var anyway = Assert.IsType<Accepted>(_ledger.Preview(EntryWords.Read(entry) with { Anyway = true }));
-        Assert.Contains(anyway.Posting.Remarks, remark => remark.StartsWith("fen80/1 is kept in the freezer", StringComparison.Ordinal));
+        Assert.Contains(anyway.Posting.Remarks,
+            remark => remark.StartsWith("fen80/1 is kept in the freezer", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -47,9 +52,13 @@ public sealed class OutOfTheFreezerTests
     public void Each_item_warms_up_for_its_own_hours(string hours, string day, bool isFine)
     {
         if (hours.Length > 0)
-            _ledger.Post(Some.Definition(Some.Film() with { ThawHours = int.Parse(hours, System.Globalization.CultureInfo.InvariantCulture) }));
+            _ledger.Post(
+                Some.Definition(Some.Film() with { ThawHours = int.Parse(hours,
+                    System.Globalization.CultureInfo.InvariantCulture) }));
         var moved = _ledger.Post("storage container=fen80/1 to=shelf date=2026-02-05");
-        Assert.Contains(moved.Remarks, remark => remark.Contains($"leave it closed for {(hours.Length > 0 ? hours : "24")} hours", StringComparison.Ordinal));
+        Assert.Contains(moved.Remarks,
+            remark => remark.Contains($"leave it closed for {(hours.Length > 0 ? hours : "24")} hours",
+                StringComparison.Ordinal));
         var decision = _ledger.Preview(EntryWords.Read($"opening container=fen80/1 date={day}"));
         Assert.Equal(isFine, decision is Accepted);
     }
@@ -72,7 +81,9 @@ public sealed class OutOfTheFreezerTests
         _ledger.Post("delivery item=reed400 price=78 expires=2026-02-01 storage=freezer date=2026-01-10");
         _ledger.Post("delivery item=fen80 price=162 expires=2026-02-01 storage=freezer date=2026-01-10");
         Assert.Equal(new(2026, 4, 6), GoodUntil("fen80"));
-        _ledger.Post(Some.Definition(Some.Film("reed400", "4x5", 1500) with { FreezerDays = 73 })); // fast film gains a fifth of a slow one's
+        _ledger.Post(
+            Some.Definition(Some.Film("reed400", "4x5",
+                1500) with { FreezerDays = 73 })); // fast film gains a fifth of a slow one's
         Assert.Equal(new(2026, 2, 6), GoodUntil("reed400"));
         Assert.Equal(new(2026, 4, 6), GoodUntil("fen80"));
     }

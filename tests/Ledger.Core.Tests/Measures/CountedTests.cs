@@ -10,7 +10,8 @@ public sealed class CountedTests
     [InlineData(4, "delivery", "4 deliveries")]
     [InlineData(5, "box", "5 boxes")]
     [InlineData(1, "box", "1 box")]
-    public void A_count_has_the_right_word(long count, string one, string text) => Assert.Equal(text, Counted.Of(count, one));
+    public void A_count_has_the_right_word(long count, string one, string text) =>
+        Assert.Equal(text, Counted.Of(count, one));
 
     [Theory]
     [InlineData("a long line of words", 8, "", "", "a long|line of|words")]
@@ -21,5 +22,6 @@ public sealed class CountedTests
         Assert.Equal(lines, string.Join('|', Wrapping.Of(text, width, lead, further)));
 
     [Fact]
-    public void A_path_is_never_broken() => Assert.Equal(["in", "/a/long/path"], Wrapping.Of("in /a/long/path", 6, breaksWords: false));
+    public void A_path_is_never_broken() =>
+        Assert.Equal(["in", "/a/long/path"], Wrapping.Of("in /a/long/path", 6, breaksWords: false));
 }

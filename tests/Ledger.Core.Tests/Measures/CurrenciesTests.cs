@@ -14,7 +14,8 @@ public sealed class CurrenciesTests
     [InlineData("UYW", 4)]
     [InlineData("XQQ", null)]
     [InlineData("", null)]
-    public void Minor_units_are_those_of_the_standard(string code, int? units) => Assert.Equal(units, Currencies.MinorUnits(code));
+    public void Minor_units_are_those_of_the_standard(string code, int? units) =>
+        Assert.Equal(units, Currencies.MinorUnits(code));
 
     [Theory]
     [InlineData("EUR", "7.59", true)]
@@ -25,5 +26,7 @@ public sealed class CurrenciesTests
     [InlineData("KWD", "7.5985", false)]
     [InlineData("XQQ", "7.598321", true)]
     public void An_amount_can_be_paid_when_it_is_not_finer_than_that(string code, string amount, bool canPay) =>
-        Assert.Equal(canPay, Currencies.CanPay(Money.Of(decimal.Parse(amount, System.Globalization.CultureInfo.InvariantCulture)), code));
+        Assert.Equal(canPay,
+            Currencies.CanPay(Money.Of(decimal.Parse(amount, System.Globalization.CultureInfo.InvariantCulture)),
+                code));
 }

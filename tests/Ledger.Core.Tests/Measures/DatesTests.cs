@@ -16,5 +16,6 @@ public sealed class DatesTests
     [InlineData("2026-03-05T10:00", false)]
     [InlineData("", false)]
     [InlineData("today", false)]
-    public void Only_a_day_that_exists_is_read(string text, bool isRead) => Assert.Equal(isRead, Dates.Parse(text) is not null);
+    public void Only_a_day_that_exists_is_read(string text, bool isRead) =>
+        Assert.Equal(isRead, Dates.Parse(text) is not null);
 }

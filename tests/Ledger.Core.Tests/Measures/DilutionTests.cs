@@ -78,12 +78,15 @@ public sealed class DilutionTests
     });
 
     [Fact]
-    public void Each_part_is_within_a_microlitre_of_its_share() => Gen.Select(Gens.Dilution, Gens.Volume).Sample((dilution, total) =>
-    {
-        var parts = dilution.Text.Split('+').Select(part => decimal.Parse(part, CultureInfo.InvariantCulture)).ToList();
-        for (var part = 0; part < parts.Count - 1; part++)
-            Assert.InRange(dilution.SourceIn(total, part).Microlitres - total.Microlitres * parts[part] / parts.Sum(), -1m, 1m);
-    });
+    public void Each_part_is_within_a_microlitre_of_its_share() =>
+        Gen.Select(Gens.Dilution, Gens.Volume).Sample((dilution, total) =>
+        {
+            var parts = dilution.Text.Split('+')
+                .Select(part => decimal.Parse(part, CultureInfo.InvariantCulture)).ToList();
+            for (var part = 0; part < parts.Count - 1; part++)
+                Assert.InRange(dilution.SourceIn(total, part).Microlitres
+                    - total.Microlitres * parts[part] / parts.Sum(), -1m, 1m);
+        });
 
     [Fact]
     public void Two_concentrates_without_water_share_an_odd_total()
@@ -105,7 +108,8 @@ public sealed class DilutionTests
 
     [Fact]
     public void A_part_that_is_not_there_is_refused() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => Dilution.Parse("1+4").SourceIn(Volume.FromMillilitres(100), 2));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Dilution.Parse("1+4")
+            .SourceIn(Volume.FromMillilitres(100), 2));
 
     [Fact]
     public void Two_are_equal_when_they_are_written_the_same()

@@ -29,7 +29,8 @@ public sealed class FormatTableTests
     {
         _table.Put(new("postcard", Area.Read("134.75 cm2")!.Value));
         Assert.Equal(134.75m, _table.Find("Postcard").Area.SquareCentimetres);
-        Assert.EndsWith("or one of your own: postcard", Assert.Throws<FormatException>(() => _table.Find("letter")).Message, StringComparison.Ordinal);
+        Assert.EndsWith("or one of your own: postcard",
+            Assert.Throws<FormatException>(() => _table.Find("letter")).Message, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -39,7 +40,8 @@ public sealed class FormatTableTests
     [InlineData("516.128 cm2", 80)]
     [InlineData("516.128cm²", 80)]
     [InlineData("0.5 SQIN", 0.5)]
-    public void An_area_is_read_in_both_units(string text, double squareInches) => Assert.Equal((decimal)squareInches, Area.Read(text)!.Value.SquareInches);
+    public void An_area_is_read_in_both_units(string text, double squareInches) =>
+        Assert.Equal((decimal)squareInches, Area.Read(text)!.Value.SquareInches);
 
     [Theory]
     [InlineData("")]
@@ -53,5 +55,6 @@ public sealed class FormatTableTests
     [InlineData("٨٠")]
     public void What_is_no_area_is_not_read(string text) => Assert.Null(Area.Read(text));
 
-    private static readonly Comparer<Format> Comparer = Comparer<Format>.Create((left, right) => string.CompareOrdinal(left.Code, right.Code));
+    private static readonly Comparer<Format> Comparer =
+        Comparer<Format>.Create((left, right) => string.CompareOrdinal(left.Code, right.Code));
 }

@@ -63,12 +63,14 @@ public sealed class FormatTests
     [InlineData("135-24", "135-24")]
     [InlineData("a b", null)]
     [InlineData("", null)]
-    public void A_size_or_a_name_can_be_what_a_format_is_called(string text, string? code) => Assert.Equal(code, Format.CodeOf(text));
+    public void A_size_or_a_name_can_be_what_a_format_is_called(string text, string? code) =>
+        Assert.Equal(code, Format.CodeOf(text));
 
     [Theory]
     [InlineData("4X5in", "4x5")]
     [InlineData(" Postcard", "postcard")]
-    public void It_is_called_the_same_whoever_makes_it(string text, string code) => Assert.Equal(code, new Format(text, Area.Unit80).Code);
+    public void It_is_called_the_same_whoever_makes_it(string text, string code) =>
+        Assert.Equal(code, new Format(text, Area.Unit80).Code);
 
     [Fact]
     public void A_format_always_has_an_area() => Gens.Format.Sample(format => format.Area > Area.Zero);

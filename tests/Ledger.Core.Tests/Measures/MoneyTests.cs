@@ -18,28 +18,30 @@ public sealed class MoneyTests
     }
 
     [Fact]
-    public void A_part_and_the_rest_are_the_whole() => Gen.Select(Gen.Long[0, 1_000_000_000], Gen.Long[1, 1000], Gen.Long[0, 1000]).Sample(
-        (amount, whole, part) =>
-        {
-            var money = new Money(amount);
-            var taken = money.PartOf(Math.Min(part, whole), whole);
-            Assert.True(taken >= Money.Zero && taken <= money);
-            Assert.Equal(money, taken + (money - taken));
-        });
+    public void A_part_and_the_rest_are_the_whole() =>
+        Gen.Select(Gen.Long[0, 1_000_000_000], Gen.Long[1, 1000], Gen.Long[0, 1000]).Sample(
+            (amount, whole, part) =>
+            {
+                var money = new Money(amount);
+                var taken = money.PartOf(Math.Min(part, whole), whole);
+                Assert.True(taken >= Money.Zero && taken <= money);
+                Assert.Equal(money, taken + (money - taken));
+            });
 
     [Fact]
-    public void Drawing_one_by_one_loses_nothing() => Gen.Select(Gen.Long[0, 1_000_000_000], Gen.Long[1, 60]).Sample((amount, count) =>
-    {
-        var (left, drawn) = (new Money(amount), Money.Zero);
-        for (var there = count; there > 0; there--)
+    public void Drawing_one_by_one_loses_nothing() =>
+        Gen.Select(Gen.Long[0, 1_000_000_000], Gen.Long[1, 60]).Sample((amount, count) =>
         {
-            var cost = left.PartOf(1, there);
-            (left, drawn) = (left - cost, drawn + cost);
-        }
+            var (left, drawn) = (new Money(amount), Money.Zero);
+            for (var there = count; there > 0; there--)
+            {
+                var cost = left.PartOf(1, there);
+                (left, drawn) = (left - cost, drawn + cost);
+            }
 
-        Assert.Equal(Money.Zero, left);
-        Assert.Equal(new Money(amount), drawn);
-    });
+            Assert.Equal(Money.Zero, left);
+            Assert.Equal(new Money(amount), drawn);
+        });
 
     [Fact]
     public void An_average_of_nothing_is_not_known()

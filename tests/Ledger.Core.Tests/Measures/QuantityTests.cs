@@ -36,7 +36,8 @@ public sealed class QuantityTests
     }
 
     [Fact]
-    public void Half_a_sheet_is_refused() => Assert.Throws<ArgumentOutOfRangeException>(() => Quantity.Of(0.5m, Unit.Sheet));
+    public void Half_a_sheet_is_refused() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Quantity.Of(0.5m, Unit.Sheet));
 
     [Fact]
     public void Every_unit_is_found_by_its_name()
@@ -57,6 +58,8 @@ public sealed class QuantityTests
     {
         Assert.Equal(text, new Quantity(quantity, unit).ToText(MeasureStyle.Metric));
         Assert.Equal(
-            quantity, Scaled.ToBase(decimal.Parse(new Quantity(quantity, unit).ToString().Split(' ')[0], CultureInfo.InvariantCulture), unit.BasePerUnit()));
+            quantity,
+            Scaled.ToBase(decimal.Parse(new Quantity(quantity, unit).ToString().Split(' ')[0],
+                CultureInfo.InvariantCulture), unit.BasePerUnit()));
     }
 }

@@ -50,7 +50,8 @@ public sealed class RoundTripTests
     [InlineData(false)]
     [InlineData(true)]
     public void A_volume(bool decimalComma) => Everywhere(decimalComma, () => Gens.Volume.Sample(volume =>
-        Assert.Equal(volume, Volume.FromMillilitres(Number(volume.ToString().Replace(" ml", "", StringComparison.Ordinal))))));
+        Assert.Equal(volume,
+            Volume.FromMillilitres(Number(volume.ToString().Replace(" ml", "", StringComparison.Ordinal))))));
 
     [Theory]
     [InlineData(false)]
@@ -77,5 +78,6 @@ public sealed class RoundTripTests
         check();
     }
 
-    private static decimal Number(string text) => decimal.Parse(text, NumberStyles.Number, CultureInfo.InvariantCulture);
+    private static decimal Number(string text) =>
+        decimal.Parse(text, NumberStyles.Number, CultureInfo.InvariantCulture);
 }

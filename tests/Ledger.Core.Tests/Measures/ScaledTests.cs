@@ -28,7 +28,8 @@ public sealed class ScaledTests
     [InlineData(0, "0")]
     [InlineData(-500, "-0.5")]
     [InlineData(1, "0.001")]
-    public void Trailing_zeros_are_not_written(long value, string text) => Assert.Equal(text, Scaled.InUnits(value, 1000));
+    public void Trailing_zeros_are_not_written(long value, string text) =>
+        Assert.Equal(text, Scaled.InUnits(value, 1000));
 
     [Fact]
     public void Nothing_is_never_written_as_less_than_nothing() => Assert.Equal("0", Scaled.ToText(-0.001m, 2));

@@ -6,7 +6,8 @@ public sealed class ShareTests
 {
     private static readonly Gen<long> Amount = Gen.OneOf(Gen.Long[0, 1000], Gen.Long[0, long.MaxValue / 2]);
 
-    private static readonly Gen<long[]> Weights = Gen.OneOf(Gen.Long[0, 10], Gen.Long[0, 1_000_000_000_000]).Array[1, 12];
+    private static readonly Gen<long[]> Weights = Gen.OneOf(Gen.Long[0, 10],
+        Gen.Long[0, 1_000_000_000_000]).Array[1, 12];
 
     [Fact]
     public void The_parts_add_up_to_the_whole() =>
@@ -24,19 +25,27 @@ public sealed class ShareTests
         }
     });
 
-    /// <summary>The definition: each part is the floor of its quota or one more, and no part with one more had the smaller remainder.</summary>
+    /// <summary>
+    /// The definition: each part is the floor of its quota or one more, and no part with one more had the smaller
+    /// remainder.
+    /// </summary>
     [Fact]
-    public void What_the_floors_leave_goes_to_the_largest_remainders() => Gen.Select(Amount, Weights).Sample((total, weights) =>
-    {
-        var parts = Share.Split(total, weights);
-        var sum = weights.Aggregate(Int128.Zero, (so, weight) => so + weight);
-        var quotas = weights.Select(weight => sum == 0 ? Int128.DivRem(total, weights.Length) : Int128.DivRem((Int128)total * weight, sum)).ToList();
-        Assert.All(parts.Zip(quotas), pair => Assert.True(pair.First == pair.Second.Quotient || pair.First == pair.Second.Quotient + 1));
-        for (var i = 0; i < parts.Length; i++)
-            for (var j = 0; j < parts.Length; j++)
-                if (parts[i] > quotas[i].Quotient && parts[j] == quotas[j].Quotient)
-                    Assert.True(quotas[i].Remainder > quotas[j].Remainder || (quotas[i].Remainder == quotas[j].Remainder && i < j));
-    });
+    public void What_the_floors_leave_goes_to_the_largest_remainders() =>
+        Gen.Select(Amount, Weights).Sample((total, weights) =>
+        {
+            var parts = Share.Split(total, weights);
+            var sum = weights.Aggregate(Int128.Zero, (so, weight) => so + weight);
+            var quotas = weights.Select(weight => sum == 0
+                ? Int128.DivRem(total, weights.Length)
+                : Int128.DivRem((Int128)total * weight, sum)).ToList();
+            Assert.All(parts.Zip(quotas),
+                pair => Assert.True(pair.First == pair.Second.Quotient || pair.First == pair.Second.Quotient + 1));
+            for (var i = 0; i < parts.Length; i++)
+                for (var j = 0; j < parts.Length; j++)
+                    if (parts[i] > quotas[i].Quotient && parts[j] == quotas[j].Quotient)
+                        Assert.True(quotas[i].Remainder > quotas[j].Remainder
+                            || (quotas[i].Remainder == quotas[j].Remainder && i < j));
+        });
 
     [Fact]
     public void A_larger_weight_never_gets_less() => Gen.Select(Amount, Weights).Sample((total, weights) =>
@@ -84,8 +93,10 @@ public sealed class ShareTests
     }
 
     [Fact]
-    public void The_nearest_is_at_most_half_away() => Gen.Select(Gen.Long[-100_000, 100_000], Gen.Long[0, 1000], Gen.Long[1, 1000]).Sample(
-        (total, part, whole) => Int128.Abs(2 * ((Int128)Share.Nearest(total, part, whole) * whole - (Int128)total * part)) <= whole);
+    public void The_nearest_is_at_most_half_away() =>
+        Gen.Select(Gen.Long[-100_000, 100_000], Gen.Long[0, 1000], Gen.Long[1, 1000]).Sample(
+            (total, part, whole) =>
+                Int128.Abs(2 * ((Int128)Share.Nearest(total, part, whole) * whole - (Int128)total * part)) <= whole);
 
     [Fact]
     public void The_largest_amounts_do_not_overflow_on_the_way()
@@ -97,5 +108,6 @@ public sealed class ShareTests
     }
 
     [Fact]
-    public void A_share_of_nothing_whole_is_refused() => Assert.Throws<ArgumentOutOfRangeException>(() => Share.Of(1, 1, 0));
+    public void A_share_of_nothing_whole_is_refused() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Share.Of(1, 1, 0));
 }

@@ -2,7 +2,10 @@ namespace Ledger.Core.Tests.Measures;
 
 public class UserTextTests
 {
-    /// <summary>C0, DEL and C1: ISO/IEC 6429 (ECMA-48, 5th edition, 1991); directions: Unicode Standard Annex 9, table of explicit formatting characters.</summary>
+    /// <summary>
+    /// C0, DEL and C1: ISO/IEC 6429 (ECMA-48, 5th edition, 1991); directions: Unicode Standard Annex 9, table of
+    /// explicit formatting characters.
+    /// </summary>
     [Theory]
     [InlineData('\u0000', '\u0008')]
     [InlineData('\u000B', '\u000C')]

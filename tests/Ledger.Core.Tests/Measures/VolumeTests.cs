@@ -13,7 +13,8 @@ public sealed class VolumeTests
     }
 
     [Fact]
-    public void It_is_not_finer_than_a_microlitre() => Assert.Throws<ArgumentOutOfRangeException>(() => Volume.FromMillilitres(0.0001m));
+    public void It_is_not_finer_than_a_microlitre() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Volume.FromMillilitres(0.0001m));
 
     [Theory]
     [InlineData(31.25, 5, 30)]
@@ -22,11 +23,13 @@ public sealed class VolumeTests
     [InlineData(31.25, 0.5, 31.5)]
     [InlineData(1, 10, 0)]
     public void A_graduate_measures_the_nearest_mark(decimal millilitres, decimal step, decimal measured) =>
-        Assert.Equal(Volume.FromMillilitres(measured), Volume.FromMillilitres(millilitres).RoundedTo(Volume.FromMillilitres(step)));
+        Assert.Equal(Volume.FromMillilitres(measured),
+            Volume.FromMillilitres(millilitres).RoundedTo(Volume.FromMillilitres(step)));
 
     [Fact]
-    public void The_nearest_mark_is_at_most_half_a_step_away() => Gen.Select(Gens.Volume, Gen.Long[1, 100_000]).Sample((volume, step) =>
-        Math.Abs(volume.RoundedTo(Volume.FromMicrolitres(step)).Microlitres - volume.Microlitres) * 2 <= step);
+    public void The_nearest_mark_is_at_most_half_a_step_away() =>
+        Gen.Select(Gens.Volume, Gen.Long[1, 100_000]).Sample((volume, step) =>
+            Math.Abs(volume.RoundedTo(Volume.FromMicrolitres(step)).Microlitres - volume.Microlitres) * 2 <= step);
 
     [Fact]
     public void It_is_compared_by_what_it_holds() => Gen.Select(Gens.Volume, Gens.Volume).Sample((one, other) =>

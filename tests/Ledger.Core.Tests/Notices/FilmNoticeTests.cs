@@ -1,6 +1,9 @@
 namespace Ledger.Core.Tests.Notices;
 
-/// <summary>Film that waits too long, and sides that spoil it. The limits are the user's; those they start with are common practice, no source.</summary>
+/// <summary>
+/// Film that waits too long, and sides that spoil it. The limits are the user's; those they start with are common
+/// practice, no source.
+/// </summary>
 public sealed class FilmNoticeTests
 {
     private readonly InMemoryLedger _ledger = Shelves.WithBath();

@@ -1,6 +1,8 @@
 namespace Ledger.Core.Tests.Notices;
 
-/// <summary>A notice is quiet until a day; it is told that there is one, and other notices about the same thing go on.</summary>
+/// <summary>
+/// A notice is quiet until a day; it is told that there is one, and other notices about the same thing go on.
+/// </summary>
 public sealed class SnoozeTests
 {
     private readonly InMemoryLedger _ledger = Shelves.Stocked();
@@ -18,7 +20,8 @@ public sealed class SnoozeTests
         Assert.Empty(TodayReading.Of(_ledger.Holdings));
         var (notice, snooze) = Assert.Single(TodayReading.Snoozed(_ledger.Holdings, []));
         Assert.Equal((NoticeKind.BathEnding, "F1"), (notice.Kind, notice.About));
-        Assert.Equal(new Snooze(NoticeKind.BathEnding, "F1", Some.Today.PlusDays(7), "a new one is mixed on Sunday"), snooze);
+        Assert.Equal(new Snooze(NoticeKind.BathEnding, "F1", Some.Today.PlusDays(7), "a new one is mixed on Sunday"),
+            snooze);
     }
 
     [Fact]
@@ -42,22 +45,27 @@ public sealed class SnoozeTests
         _ledger.Post("session line=20_fen80_150ml");
         _ledger.Post("session session=S2 line=18_fen80_150ml");
 
-        Assert.Contains(TodayReading.Of(_ledger.Holdings), notice => notice is { Kind: NoticeKind.BathExhausted, About: "F1" });
+        Assert.Contains(TodayReading.Of(_ledger.Holdings),
+            notice => notice is { Kind: NoticeKind.BathExhausted, About: "F1" });
     }
 
     [Fact]
     public void Several_things_are_snoozed_at_once() =>
         Assert.Equal(
             ["F1", "fen80/1", "fix"],
-            _ledger.Post(Of("F1", Some.Today.PlusDays(3)) with { About = ["F1", "FEN80/1", "fix"] }).Facts.OfType<NoticeSnoozed>()
+            _ledger.Post(Of("F1", Some.Today.PlusDays(3)) with { About = ["F1", "FEN80/1", "fix"] }).Facts
+                .OfType<NoticeSnoozed>()
                 .Select(fact => fact.Snooze.About));
 
     [Theory]
     [InlineData("F1", 0, "shorter", "a notice is quiet until a day from 2026-03-16 to 2027-03-16, not 2026-03-15")]
     [InlineData("F1", 367, "longer", "a notice is quiet until a day from 2026-03-16 to 2027-03-16, not 2027-03-17")]
-    [InlineData("F9", 3, "?", "nothing that a notice can be about is called \"F9\"; `show today --json` names what each is about")]
+    [InlineData("F9", 3, "?",
+        "nothing that a notice can be about is called \"F9\"; `show today --json` names what each is about")]
     public void What_cannot_be_snoozed_says_why(string about, int days, string reason, string sentence) =>
-        Assert.Equal(sentence, Assert.IsType<Refused>(_ledger.Preview(Of(about, Some.Today.PlusDays(days)) with { Reason = reason })).Refusal.Sentence);
+        Assert.Equal(sentence,
+            Assert.IsType<Refused>(
+                _ledger.Preview(Of(about, Some.Today.PlusDays(days)) with { Reason = reason })).Refusal.Sentence);
 
     private static NoticeSnooze Of(string about, LocalDate until) => new()
     {

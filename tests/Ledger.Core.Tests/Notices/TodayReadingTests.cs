@@ -42,15 +42,18 @@ public sealed class TodayReadingTests
         _ledger.Post("session line=20_fen80_150ml");
         var notice = TodayReading.Of(_ledger.Holdings)[0];
         Assert.Equal(
-            "61 days old, good until 2026-03-14 (limited by life since mixing); 1400 sq in of its 3000 sq in capacity left (own)", notice.Reason);
+            "61 days old, good until 2026-03-14 (limited by life since mixing); 1400 sq in of its 3000 sq in capacity "
+                + "left (own)", notice.Reason);
         Assert.Equal("discard it and mix a fresh one from fix", notice.Step);
 
         _ledger.Post("bath bath=F2 paired_with=F1 date=2026-03-01");
         Assert.Equal(
-            "rotate the pair: discard the first bath, move the second up, mix a new second", TodayReading.Of(_ledger.Holdings)[0].Step);
+            "rotate the pair: discard the first bath, move the second up, mix a new second",
+            TodayReading.Of(_ledger.Holdings)[0].Step);
         _ledger.Post("setting setting=rotation-ceiling value=0");
         Assert.Equal(
-            "discard F1 and F2 and mix a fresh pair; it was rotated 0 of 0 times", TodayReading.Of(_ledger.Holdings)[0].Step);
+            "discard F1 and F2 and mix a fresh pair; it was rotated 0 of 0 times",
+            TodayReading.Of(_ledger.Holdings)[0].Step);
     }
 
     /// <summary>A box or bottle with a printed date.</summary>
@@ -78,15 +81,19 @@ public sealed class TodayReadingTests
     [Fact]
     public void Less_than_the_minimum_calls_for_an_order()
     {
-        _ledger.Post(Some.Definition(Some.Syrup with { MinimumOnHand = Quantity.Of(2001, Unit.Millilitre), LeadTimeDays = 21 }));
+        _ledger.Post(
+            Some.Definition(Some.Syrup with { MinimumOnHand = Quantity.Of(2001, Unit.Millilitre), LeadTimeDays = 21 }));
         _ledger.Post(Some.Definition(Some.Gloves with { MinimumOnHand = Quantity.Of(5, Unit.Piece) }));
         _ledger.Post("discard what=gloves/1");
         Assert.Equal(
             [
-                (Severity.Now, "gloves: 0 pieces usable, below your minimum", "your minimum is 5 pieces", "order Pair of gloves"),
-                (Severity.Soon, "syrup: 2000 ml usable, below your minimum", "your minimum is 2001 ml", "order Brackwater Syrup; it takes 21 days"),
+                (Severity.Now, "gloves: 0 pieces usable, below your minimum", "your minimum is 5 pieces",
+                    "order Pair of gloves"),
+                (Severity.Soon, "syrup: 2000 ml usable, below your minimum", "your minimum is 2001 ml",
+                    "order Brackwater Syrup; it takes 21 days"),
             ],
-            TodayReading.Of(_ledger.Holdings).Select(notice => (notice.Severity, notice.Text, notice.Reason, notice.Step)));
+            TodayReading.Of(_ledger.Holdings)
+                .Select(notice => (notice.Severity, notice.Text, notice.Reason, notice.Step)));
     }
 
     [Fact]
@@ -96,7 +103,8 @@ public sealed class TodayReadingTests
         _ledger.Post("delivery item=fix expires=2026-03-10 anyway=yes");
         _ledger.Post("bath date=2026-01-13");
         _ledger.Post("delivery item=reed400 expires=2026-03-18");
-        Assert.Equal(["F1", "fix/2", "reed400/2", "fen80/3"], TodayReading.Of(_ledger.Holdings).Select(notice => notice.About));
+        Assert.Equal(["F1", "fix/2", "reed400/2", "fen80/3"],
+            TodayReading.Of(_ledger.Holdings).Select(notice => notice.About));
     }
 
     [Fact]
@@ -113,6 +121,7 @@ public sealed class TodayReadingTests
     {
         Assert.Equal(["now", "soon", "note"], Enum.GetValues<Severity>().Select(severity => severity.Name()));
         Assert.Equal(
-            Enum.GetValues<NoticeKind>().Length, Enum.GetValues<NoticeKind>().Select(kind => kind.Name()).Distinct().Count());
+            Enum.GetValues<NoticeKind>().Length,
+            Enum.GetValues<NoticeKind>().Select(kind => kind.Name()).Distinct().Count());
     }
 }

@@ -21,7 +21,8 @@ public sealed class CanItRunTests
         ledger.Post("count item=syrup found=60ml reason=dregs");
         var plan = Plan(ledger, 12);
         var shortage = Assert.Single(plan.Shortages);
-        Assert.Equal(("75 ml", "60 ml", "15 ml"), (shortage.Needed.ToString(), shortage.Usable.ToString(), shortage.Missing.ToString()));
+        Assert.Equal(("75 ml", "60 ml", "15 ml"),
+            (shortage.Needed.ToString(), shortage.Usable.ToString(), shortage.Missing.ToString()));
         Assert.Equal("it is enough for the first 2 batches (8 sheets); get 1 pack of 1000 ml", shortage.Cure);
         Assert.False(plan.Cost.IsComplete);
     }
@@ -43,11 +44,13 @@ public sealed class CanItRunTests
         ledger.Post("session session=S9 line=4_fen80");
         var plan = Plan(ledger, 4);
         Assert.Equal("F1 would be at 640 sq in of 400 sq in (own)", plan.Baths[0].Word);
-        Assert.StartsWith("rotate the pair: discard F1, move F2 up, and mix 200 ml of fix 1+4 (40 ml)", plan.Baths[0].Proposal, StringComparison.Ordinal);
+        Assert.StartsWith("rotate the pair: discard F1, move F2 up, and mix 200 ml of fix 1+4 (40 ml)",
+            plan.Baths[0].Proposal, StringComparison.Ordinal);
         Assert.Contains(plan.Advice, sentence => sentence.StartsWith("F1 would be at", StringComparison.Ordinal));
 
         ledger.Post("setting setting=rotation-ceiling value=0");
-        Assert.Contains("the pair was rotated 0 of 0 times; discard both baths and mix a fresh pair", Plan(ledger, 4).Baths[0].Proposal, StringComparison.Ordinal);
+        Assert.Contains("the pair was rotated 0 of 0 times; discard both baths and mix a fresh pair",
+            Plan(ledger, 4).Baths[0].Proposal, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -57,7 +60,8 @@ public sealed class CanItRunTests
         ledger.Post("bath bath=F2 paired_with=F1 date=2026-02-01");
         Assert.Equal(
             ["developer", "stop", "fixer 1 bath F1", "fixer 2 bath F2"],
-            Plan(ledger, 4).Trays.Select(tray => tray.Role == ItemRole.Fixer ? $"{tray.Name} {tray.Parts[0].What}" : tray.Name));
+            Plan(ledger,
+                4).Trays.Select(tray => tray.Role == ItemRole.Fixer ? $"{tray.Name} {tray.Parts[0].What}" : tray.Name));
     }
 
     [Fact]
@@ -66,7 +70,8 @@ public sealed class CanItRunTests
         var request = new PlanRequest
         {
             Process = "pm", Times = GroupTimes.Read("11 N-1=9")!,
-            Sheets = [.. new[] { "N", "N-1", "N-2" }.Select(group => new RequestedSheets { Film = "fen80", Count = 4, Group = group })],
+            Sheets = [.. new[] { "N", "N-1",
+                "N-2" }.Select(group => new RequestedSheets { Film = "fen80", Count = 4, Group = group })],
         };
         var plan = Assert.IsType<Planned>(SessionPlanning.Of(request, Shelves.WithBath().Holdings)).Plan;
         Assert.Equal(
@@ -79,7 +84,9 @@ public sealed class CanItRunTests
     {
         var ledger = Shelves.WithBath();
         ledger.Post(Some.Definition(Some.Fixer with { Code = "stopbath", Name = "Stop", Role = ItemRole.Stop }));
-        ledger.Post(Some.Process("two", [.. Some.Steps.Take(1), new() { Number = 2, Role = ItemRole.Stop, Item = "stopbath", Use = StepUse.Reused }, Some.Steps[2]]));
+        ledger.Post(
+            Some.Process("two", [.. Some.Steps.Take(1),
+                new() { Number = 2, Role = ItemRole.Stop, Item = "stopbath", Use = StepUse.Reused }, Some.Steps[2]]));
         var request = new PlanRequest { Process = "two", Sheets = [new() { Film = "fen80", Count = 4 }] };
         var plan = Planned(ledger, request);
         Assert.Equal(["fix", "stopbath"], plan.Baths.Select(bath => bath.Item));
@@ -98,7 +105,8 @@ public sealed class CanItRunTests
     [Fact]
     public void A_bath_past_its_age_does_not_do()
     {
-        var plan = Planned(Shelves.WithBath(), new() { Process = "pm", Sheets = [new() { Film = "fen80", Count = 2 }] }, days: 40);
+        var plan = Planned(Shelves.WithBath(),
+            new() { Process = "pm", Sheets = [new() { Film = "fen80", Count = 2 }] }, days: 40);
         Assert.Equal("F1 was good until 2026-04-02 (82 days old)", plan.Baths[0].Word);
     }
 
@@ -108,19 +116,24 @@ public sealed class CanItRunTests
     [InlineData("pm", "syrup", 4, RefusalKind.NotAccepted)]
     [InlineData("pm", "fen80", 0, RefusalKind.NotAccepted)]
     [InlineData("pm", "fen80", 1001, RefusalKind.NotAccepted)]
-    public void What_cannot_be_planned_is_refused(string process, string film, int count, RefusalKind kind) => Assert.Equal(
-        kind,
-        Assert.IsType<NotPlanned>(SessionPlanning.Of(
-            new() { Process = process, Sheets = [new() { Film = film, Count = count }] }, Shelves.WithBath().Holdings)).Refusal.Kind);
+    public void What_cannot_be_planned_is_refused(string process, string film, int count, RefusalKind kind) =>
+        Assert.Equal(
+            kind,
+            Assert.IsType<NotPlanned>(SessionPlanning.Of(
+                new() { Process = process, Sheets = [new() { Film = film, Count = count }] },
+                Shelves.WithBath().Holdings)).Refusal.Kind);
 
     [Fact]
     public void All_sheets_of_a_subject_in_one_batch_are_advised_against_where_it_can_be_changed()
     {
         var plan = Planned(Shelves.WithBath(), new()
         {
-            Process = "pm", Sheets = [new() { Film = "fen80", Count = 2, Subject = "mill race", Batch = 1 }, new() { Film = "fen80", Count = 2 }],
+            Process = "pm", Sheets = [new() { Film = "fen80", Count = 2, Subject = "mill race", Batch = 1 },
+                new() { Film = "fen80", Count = 2 }],
         });
-        Assert.Contains(plan.Advice, sentence => sentence.StartsWith("both sheets of the subject mill race are in batch 1", StringComparison.Ordinal));
+        Assert.Contains(plan.Advice,
+            sentence => sentence.StartsWith("both sheets of the subject mill race are in batch 1",
+                StringComparison.Ordinal));
     }
 
     private static SessionPlan Plan(InMemoryLedger ledger, int sheets) =>

@@ -1,6 +1,8 @@
 namespace Ledger.Core.Tests.Planning;
 
-/// <summary>Rules of thumb of the trade: common practice, no source. Each is a setting that a user can change.</summary>
+/// <summary>
+/// Rules of thumb of the trade: common practice, no source. Each is a setting that a user can change.
+/// </summary>
 public sealed class CommonPracticeTests
 {
     [Theory]
@@ -33,14 +35,17 @@ public sealed class CommonPracticeTests
     }
 
     [Fact]
-    public void The_stack_is_turned_at_half_of_the_time() => Assert.Equal(5.5m, Plan(4, times: "11").Batches[0].TurnAtMinutes);
+    public void The_stack_is_turned_at_half_of_the_time() =>
+        Assert.Equal(5.5m, Plan(4, times: "11").Batches[0].TurnAtMinutes);
 
     [Theory]
     [InlineData("7", true)]
     [InlineData("6.5", true)]
     [InlineData("7.5", false)]
     public void Seven_minutes_or_less_deserve_a_word(string minutes, bool word) =>
-        Assert.Equal(word, Plan(4, times: minutes).Advice.Any(sentence => sentence.Contains("is short for sheets in a tray", StringComparison.Ordinal)));
+        Assert.Equal(word,
+            Plan(4, times: minutes).Advice.Any(sentence => sentence.Contains("is short for sheets in a tray",
+                StringComparison.Ordinal)));
 
     [Fact]
     public void A_syrup_is_given_six_millilitres_per_80_square_inches_whatever_the_dilution()
@@ -49,11 +54,13 @@ public sealed class CommonPracticeTests
         Assert.Equal(24, batch.Developer!.Need.Concentrate.Millilitres);
         Assert.Equal(10, batch.Developer.Need.ByDilution.Millilitres);
         Assert.Equal(476, batch.Developer.Water.Millilitres);
-        Assert.Contains("make 1200 ml of 1+49, or develop 1 at a time", batch.Developer.Cure(MeasureStyle.Metric), StringComparison.Ordinal);
+        Assert.Contains("make 1200 ml of 1+49, or develop 1 at a time", batch.Developer.Cure(MeasureStyle.Metric),
+            StringComparison.Ordinal);
     }
 
     /// <summary>
-    /// Half an inch of solution at least: US Army correspondence subcourse SS0509, Photographic Processing. What it comes to in litres is arithmetic.
+    /// Half an inch of solution at least: US Army correspondence subcourse SS0509, Photographic Processing. What it
+    /// comes to in litres is arithmetic.
     /// </summary>
     [Theory]
     [InlineData("8x10", 0.66)]
@@ -81,7 +88,8 @@ public sealed class CommonPracticeTests
     }
 
     private static SessionPlan Plan(
-        int sheets, Action<InMemoryLedger>? change = null, string film = "fen80", int more = 0, string group = "N", string times = "11")
+        int sheets, Action<InMemoryLedger>? change = null, string film = "fen80", int more = 0,
+        string group = "N", string times = "11")
     {
         var ledger = Shelves.WithBath();
         change?.Invoke(ledger);

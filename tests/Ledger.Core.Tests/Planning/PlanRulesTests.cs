@@ -11,14 +11,16 @@ public sealed class PlanRulesTests
         Assert.Equal(
             ["fen80 8 sheets", "syrup 50 ml", "stop 30 g", "gloves 1 piece"],
             PlannedDemand.Of(_ledger.Holdings).Select(demand => $"{demand.Item} {demand.Quantity}"));
-        Assert.All(PlannedDemand.Of(_ledger.Holdings), demand => Assert.Equal((new LocalDate(2026, 4, 2), "spring"), (demand.On, demand.Plan)));
+        Assert.All(PlannedDemand.Of(_ledger.Holdings),
+            demand => Assert.Equal((new LocalDate(2026, 4, 2), "spring"), (demand.On, demand.Plan)));
     }
 
     [Fact]
     public void A_trip_takes_film_only()
     {
         _ledger.Post(Plan("coast") with { IsTrip = true, Request = Plan("coast").Request with { Process = "" } });
-        Assert.Equal("fen80 8 sheets", string.Join(", ", PlannedDemand.Of(_ledger.Holdings).Select(demand => $"{demand.Item} {demand.Quantity}")));
+        Assert.Equal("fen80 8 sheets",
+            string.Join(", ", PlannedDemand.Of(_ledger.Holdings).Select(demand => $"{demand.Item} {demand.Quantity}")));
     }
 
     [Fact]
@@ -34,7 +36,8 @@ public sealed class PlanRulesTests
     public void The_session_that_realises_a_plan_ends_it()
     {
         _ledger.Post(Plan("spring"));
-        var plan = Assert.IsType<Planned>(SessionPlanning.Of(_ledger.Holdings.Plan("spring")!.Request, _ledger.Holdings)).Plan;
+        var plan = Assert.IsType<Planned>(SessionPlanning.Of(_ledger.Holdings.Plan("spring")!.Request,
+            _ledger.Holdings)).Plan;
         _ledger.Post(plan.ToLog(Some.Key(), "S1", Some.Today) with { Plan = "spring" });
         Assert.Empty(_ledger.Holdings.Plans);
 
@@ -58,12 +61,16 @@ public sealed class PlanRulesTests
         Assert.Equal(RefusalKind.NotAccepted, Refuse(Plan("x") with { On = new(2026, 3, 14) }).Kind);
         Assert.Equal(RefusalKind.NotAccepted, Refuse(Plan("x") with { On = new(2040, 3, 14) }).Kind);
         Assert.Equal(RefusalKind.NotAccepted, Refuse(Plan(" ")).Kind);
-        Assert.Equal(RefusalKind.Unknown, Refuse(Plan("x") with { Request = Plan("x").Request with { Process = "none" } }).Kind);
-        Assert.Equal(RefusalKind.NotAccepted, Refuse(Plan("x") with { Request = Plan("x").Request with { Process = "" } }).Kind);
-        Assert.Equal(RefusalKind.NotAccepted, Refuse(Plan("x") with { Request = Plan("x").Request with { Sheets = [] } }).Kind);
+        Assert.Equal(RefusalKind.Unknown,
+            Refuse(Plan("x") with { Request = Plan("x").Request with { Process = "none" } }).Kind);
+        Assert.Equal(RefusalKind.NotAccepted,
+            Refuse(Plan("x") with { Request = Plan("x").Request with { Process = "" } }).Kind);
+        Assert.Equal(RefusalKind.NotAccepted,
+            Refuse(Plan("x") with { Request = Plan("x").Request with { Sheets = [] } }).Kind);
         Assert.Equal(
             RefusalKind.Unknown,
-            Refuse(new SessionLog { Key = Some.Key(), Date = Some.Today, Session = "S9", Process = "pm", Plan = "none", Lines = [new() { Item = "fen80", Sheets = 1 }] }).Kind);
+            Refuse(new SessionLog { Key = Some.Key(), Date = Some.Today, Session = "S9", Process = "pm",
+                Plan = "none", Lines = [new() { Item = "fen80", Sheets = 1 }] }).Kind);
     }
 
     [Fact]

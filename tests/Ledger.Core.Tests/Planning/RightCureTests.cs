@@ -15,8 +15,8 @@ public sealed class RightCureTests
             + "2000 ml of fix 1+4 (400 ml) each", bath.Proposal);
         ledger.Post("bath bath=F9 date=2026-02-01");
         Assert.EndsWith(
-            "; or develop what F9 still takes, 3000 sq in, in a session of its own", Plan(ledger, 48, bath: "F1").Baths[0].Proposal,
-            StringComparison.Ordinal);
+            "; or develop what F9 still takes, 3000 sq in, in a session of its own",
+            Plan(ledger, 48, bath: "F1").Baths[0].Proposal, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -47,13 +47,14 @@ public sealed class RightCureTests
         ledger.Post("count item=fix found=100ml reason=counted");
         var plan = Plan(ledger, 4);
         Assert.Equal(BathCure.MixPair, plan.Baths[0].Cure);
-        var poured = plan.Trays.SelectMany(tray => tray.Parts).Where(part => part.What.StartsWith("fix", StringComparison.Ordinal)).Sum(part => part.Amount!.Value.Base);
+        var poured = plan.Trays.SelectMany(tray => tray.Parts)
+            .Where(part => part.What.StartsWith("fix", StringComparison.Ordinal)).Sum(part => part.Amount!.Value.Base);
         Assert.Equal(poured, plan.Shortages.Single(shortage => shortage.Item.Code == "fix").Needed.Base);
         Assert.Equal(600_000, poured);
     }
 
     [Fact]
-    public void The_concentrate_of_a_bath_to_be_mixed_is_among_what_is_taken_out_and_planned_but_costs_the_session_nothing()
+    public void Concentrate_of_a_bath_to_be_mixed_is_taken_out_and_planned_but_costs_the_session_nothing()
     {
         var ledger = Pair();
         Assert.DoesNotContain(Plan(ledger, 4).Uses, use => use.Item.Code == "fix");
@@ -63,7 +64,8 @@ public sealed class RightCureTests
         Assert.Equal(300_000, use.Needed.Base);
         Assert.Equal("fix/1", Assert.Single(use.Sources).From.Code);
         Assert.DoesNotContain("fix/1", before.ToLog(Some.Key(), "S9", Some.Today).DrawFirst);
-        Assert.Equal(before.UsedUp.Sum(one => one.Cost.Millionths) + before.Cost.Baths.Millionths, before.Cost.Total.Millionths);
+        Assert.Equal(before.UsedUp.Sum(one => one.Cost.Millionths) + before.Cost.Baths.Millionths,
+            before.Cost.Total.Millionths);
         ledger.Post(new PlannedSession
         {
             Key = Some.Key(), Date = Some.Today, Plan = "sunday", On = Some.Today,
@@ -88,7 +90,9 @@ public sealed class RightCureTests
         ledger.Post(Some.Process("two", [.. Some.Steps.Take(2), Fixer(3), Fixer(4)]));
         var plan = Plan(ledger, 4, process: "two");
         Assert.Equal(
-            plan.Trays.SelectMany(tray => tray.Parts).Where(part => part.What.StartsWith("fix", StringComparison.Ordinal)).Sum(part => part.Amount!.Value.Base),
+            plan.Trays.SelectMany(tray => tray.Parts)
+                .Where(part => part.What.StartsWith("fix", StringComparison.Ordinal))
+                .Sum(part => part.Amount!.Value.Base),
             plan.Baths[0].ToMix.Sum(mix => mix.Amount.Base));
         ledger.Post("bath bath=F1 date=2026-02-01");
         plan = Plan(ledger, 4, process: "two");
@@ -105,7 +109,8 @@ public sealed class RightCureTests
         Assert.DoesNotContain(plan.Advice, sentence => sentence.Contains("mill", StringComparison.Ordinal));
         plan = Planned(Shelves.WithBath(), new() { Process = "pm", Sheets = [Mill(3)] });
         Assert.Equal([3], plan.Batches.Select(batch => batch.Sheets.Count));
-        Assert.DoesNotContain(plan.Advice, sentence => sentence.Contains("mill", StringComparison.Ordinal)); // it could not be followed
+        Assert.DoesNotContain(plan.Advice,
+            sentence => sentence.Contains("mill", StringComparison.Ordinal)); // it could not be followed
     }
 
     [Fact]
@@ -114,12 +119,13 @@ public sealed class RightCureTests
         var plan = Planned(Shelves.WithBath(), new()
         {
             Process = "pm",
-            Sheets = [Mill(4) with { Batch = 1 }, new() { Film = "fen80", Count = 5, Group = "N", Batch = 2 }, new() { Film = "fen80", Count = 2, Group = "N" }],
+            Sheets = [Mill(4) with { Batch = 1 }, new() { Film = "fen80", Count = 5, Group = "N", Batch = 2 },
+                new() { Film = "fen80", Count = 2, Group = "N" }],
         });
         Assert.Equal([4, 5, 2], plan.Batches.Select(batch => batch.Sheets.Count));
         Assert.Contains(
-            "all 4 sheets of the subject mill are in batch 1; an accident there would take them all: put some of them into another batch "
-            + "(\"batch 2\" in their line)", plan.Advice);
+            "all 4 sheets of the subject mill are in batch 1; an accident there would take them all: put some of them "
+                + "into another batch (\"batch 2\" in their line)", plan.Advice);
         Assert.Contains("batch 2 has 5 sheets; your limit is 4", plan.Advice);
     }
 
@@ -132,12 +138,17 @@ public sealed class RightCureTests
         ledger.Post("load sides=E01-1,E01-2,E02-1,E02-2 from=fen80/1");
         ledger.Post(new ExposureNote
         {
-            Key = Some.Key(), Date = Some.Today, Sides = ["E01-1", "E01-2", "E02-1", "E02-2"], Group = "N", Subject = "mill",
+            Key = Some.Key(), Date = Some.Today, Sides = ["E01-1", "E01-2", "E02-1", "E02-2"],
+            Group = "N", Subject = "mill",
         });
-        var log = Planned(ledger, new() { Process = "pm", Sheets = [new() { Film = "fen80", Count = 4, Group = "N", From = "E01-1, E01-2, E02-1, E02-2", Batch = 1 }] })
+        var log = Planned(ledger,
+            new() { Process = "pm",
+                Sheets = [new() { Film = "fen80", Count = 4, Group = "N", From = "E01-1, E01-2, E02-1, E02-2",
+                    Batch = 1 }] })
             .ToLog(Some.Key(), "S1", Some.Today);
         Assert.Contains(
-            "all 4 sheets of the subject mill are in batch 1; an accident there would take them all", ledger.Post(log).Remarks);
+            "all 4 sheets of the subject mill are in batch 1; an accident there would take them "
+                + "all", ledger.Post(log).Remarks);
     }
 
     [Fact]
@@ -148,7 +159,8 @@ public sealed class RightCureTests
         Assert.Equal(10, plan.Shortages.Single(shortage => shortage.Item.Code == "fen80").Missing.Base);
         Assert.Equal(Money.Of(338.50m) + Money.Of(70), plan.Cost.Film);
         Assert.Equal(
-            "What is short, 70.00 of it, is counted at the last price: fen80 of 2026-01-10", plan.Cost.Remark(MeasureStyle.Metric));
+            "What is short, 70.00 of it, is counted at the last price: fen80 of 2026-01-10",
+            plan.Cost.Remark(MeasureStyle.Metric));
         Assert.Equal(plan.Cost.Total.Per(60), plan.Cost.PerSheet);
         var unknown = Plan(ledger, 60);
         Assert.Null(unknown.Cost.PerSheet);
@@ -161,15 +173,18 @@ public sealed class RightCureTests
         var ledger = Shelves.WithBath();
         ledger.Post("count item=fen80/1 found=0sheet reason=lost");
         ledger.Post("count item=fen80/2 found=0sheet reason=lost");
-        ledger.Post(new Delivery { Key = Some.Key(), Date = Some.Earlier, Lines = [new() { Item = "fen80", Packs = 1 }] });
+        ledger.Post(new Delivery { Key = Some.Key(), Date = Some.Earlier,
+            Lines = [new() { Item = "fen80", Packs = 1 }] });
         var plan = Plan(ledger, 4);
         Assert.False(plan.Cost.IsComplete);
         Assert.Equal(["fen80"], plan.Cost.Unpriced);
     }
 
-    private static RequestedSheets Mill(int count) => new() { Film = "fen80", Count = count, Group = "N", Subject = "mill" };
+    private static RequestedSheets Mill(int count) =>
+        new() { Film = "fen80", Count = count, Group = "N", Subject = "mill" };
 
-    private static BathObservation Yellow(string bath) => new() { Key = Some.Key(), Date = Some.Today, Bath = bath, Sign = "yellow" };
+    private static BathObservation Yellow(string bath) =>
+        new() { Key = Some.Key(), Date = Some.Today, Bath = bath, Sign = "yellow" };
 
     private static InMemoryLedger Pair()
     {
@@ -179,15 +194,17 @@ public sealed class RightCureTests
         return ledger;
     }
 
-    private static string Texts(PlannedTray tray) => string.Join(" + ", tray.Parts.Select(part => $"{part.What} {part.Amount}"));
+    private static string Texts(PlannedTray tray) =>
+        string.Join(" + ", tray.Parts.Select(part => $"{part.What} {part.Amount}"));
 
     private static SessionPlan Plan(
-        InMemoryLedger ledger, int sheets, string film = "fen80", string group = "N", string process = "pm", string? bath = null, int limit = 4,
-        ICostRecords? prices = null)
+        InMemoryLedger ledger, int sheets, string film = "fen80", string group = "N", string process = "pm",
+        string? bath = null, int limit = 4, ICostRecords? prices = null)
     {
         if (limit != 4)
             ledger.Post($"setting setting=batch-sheets value={limit}");
-        return Planned(ledger, new() { Process = process, Bath = bath, Sheets = [new() { Film = film, Count = sheets, Group = group }] }, prices);
+        return Planned(ledger, new() { Process = process, Bath = bath,
+            Sheets = [new() { Film = film, Count = sheets, Group = group }] }, prices);
     }
 
     private static SessionPlan Planned(InMemoryLedger ledger, PlanRequest request, ICostRecords? prices = null) =>
@@ -202,6 +219,7 @@ public sealed class RightCureTests
 
     private static ProcessStep Fixer(int number) => new()
     {
-        Number = number, Role = ItemRole.Fixer, Item = "fix", Use = StepUse.Reused, WorkingVolume = Volume.FromMillilitres(1000),
+        Number = number, Role = ItemRole.Fixer, Item = "fix", Use = StepUse.Reused,
+        WorkingVolume = Volume.FromMillilitres(1000),
     };
 }

@@ -1,6 +1,8 @@
 namespace Ledger.Core.Tests.Planning;
 
-/// <summary>The last session once more: batch by batch, with its doses and baths, and sheets that wait before film out of a box.</summary>
+/// <summary>
+/// The last session once more: batch by batch, with its doses and baths, and sheets that wait before film out of a box.
+/// </summary>
 public sealed class SessionAgainTests
 {
     private static readonly SessionRecord Record = new(
@@ -15,9 +17,11 @@ public sealed class SessionAgainTests
         Key = "k", Date = Some.Today, Session = "S9", Process = "pm", Bath = "F1",
         Lines =
         [
-            new() { Item = "fen80", Sheets = 3, Group = "N", Developer = Volume.FromMillilitres(40), Fate = Fate.Keeper },
+            new() { Item = "fen80", Sheets = 3, Group = "N", Developer = Volume.FromMillilitres(40),
+                Fate = Fate.Keeper },
             new() { Item = "fen80", Sheets = 1, Group = "N", Fate = Fate.Reject },
-            new() { Item = "fen80", Sheets = 3, Group = "N+1", Developer = Volume.FromMillilitres(20), OtherParts = [Volume.FromMillilitres(5)] },
+            new() { Item = "fen80", Sheets = 3, Group = "N+1", Developer = Volume.FromMillilitres(20),
+                OtherParts = [Volume.FromMillilitres(5)] },
             new() { Item = "fen80", Sheets = 1, Group = "N+1", Developer = Volume.FromMillilitres(20) },
             new() { Item = "fen80", Sheets = 1, Fate = Fate.Dummy },
         ],
@@ -42,7 +46,8 @@ public sealed class SessionAgainTests
     [Fact]
     public void Of_a_session_whose_words_were_not_kept_the_sum_is_shared_by_area() => Assert.Equal(
         ["4 N 40 ml", "4 N+1 40 ml"],
-        SessionAgain.Of(Record, null, Shelves.WithBath().Holdings).Lines.Select(line => $"{line.Sheets} {line.Group} {line.Developer}"));
+        SessionAgain.Of(Record, null,
+            Shelves.WithBath().Holdings).Lines.Select(line => $"{line.Sheets} {line.Group} {line.Developer}"));
 
     [Fact]
     public void Sheets_that_wait_are_named_first_and_each_once()

@@ -9,7 +9,8 @@ public sealed class ForecastTests
     [InlineData("0 0 1 0 12 0 0 1 0 0 15", ForecastMethod.CorrectedCroston)]
     [InlineData("4 0 4 0 4 0 4 0 0 0 0 0 0 0 0 0 0 0 0 0 0", ForecastMethod.DyingAway)]
     [InlineData("4 0 0 0 0 4 0 0 0 0 4 0 0 0 0 0 0 0 0 0 0", ForecastMethod.CorrectedCroston)]
-    public void The_method_follows_the_pattern(string uses, ForecastMethod method) => Assert.Equal(method, Forecast.Of(Series(uses))!.Method);
+    public void The_method_follows_the_pattern(string uses, ForecastMethod method) =>
+        Assert.Equal(method, Forecast.Of(Series(uses))!.Method);
 
     [Theory]
     [InlineData("")]
@@ -19,7 +20,8 @@ public sealed class ForecastTests
     public void Too_little_history_has_no_forecast(string uses) => Assert.Null(Forecast.Of(Series(uses)));
 
     [Fact]
-    public void Steady_use_is_forecast_as_it_is() => Assert.Equal(5, Forecast.Of(Series("5 5 5 5 5 5 5 5"))!.PerPeriod, 12);
+    public void Steady_use_is_forecast_as_it_is() =>
+        Assert.Equal(5, Forecast.Of(Series("5 5 5 5 5 5 5 5"))!.PerPeriod, 12);
 
     [Fact]
     public void Simple_smoothing_starts_with_the_mean_of_eight_periods_and_moves_by_a_fifth()
@@ -59,5 +61,6 @@ public sealed class ForecastTests
 
     private static DemandSeries Series(string uses) => new(
         "fen80", 7, Some.Today,
-        [.. uses.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(use => long.Parse(use, System.Globalization.CultureInfo.InvariantCulture))]);
+        [.. uses.Split(' ', StringSplitOptions.RemoveEmptyEntries)
+            .Select(use => long.Parse(use, System.Globalization.CultureInfo.InvariantCulture))]);
 }

@@ -2,12 +2,15 @@ using CsCheck;
 
 namespace Ledger.Core.Tests.Reordering;
 
-/// <summary>The distribution of what is used until a delivery comes, against a count of every case and against a simulation.</summary>
+/// <summary>
+/// The distribution of what is used until a delivery comes, against a count of every case and against a simulation.
+/// </summary>
 public sealed class LeadTimeDemandTests
 {
     private static readonly decimal[] _services = [0.1m, 0.5m, 0.8m, 0.9m, 0.95m, 0.99m, 0.999m];
 
-    private static readonly Gen<long[]> _uses = Gen.OneOf(Gen.Const(0L), Gen.Long[1, 500].Select(ml => ml * 1000)).Array[4, 40].Where(uses => uses.Any(use => use > 0));
+    private static readonly Gen<long[]> _uses = Gen.OneOf(Gen.Const(0L),
+        Gen.Long[1, 500].Select(ml => ml * 1000)).Array[4, 40].Where(uses => uses.Any(use => use > 0));
 
     [Fact]
     public void Sheets_come_out_as_when_every_case_is_counted() => Gen.Select(
@@ -18,7 +21,8 @@ public sealed class LeadTimeDemandTests
             var demand = LeadTimeDemand.Of(Series(uses), days, UseScale.None);
             Assert.Equal(cases.Sum(one => one.Amount * one.Chance), demand.Mean, 1e-9);
             foreach (var amount in cases.Select(one => one.Amount).Distinct())
-                Assert.Equal(cases.Where(one => one.Amount <= amount).Sum(one => one.Chance), demand.Reached(amount), 1e-9);
+                Assert.Equal(cases.Where(one => one.Amount <= amount).Sum(one => one.Chance),
+                    demand.Reached(amount), 1e-9);
             foreach (var service in _services)
             {
                 var level = demand.Level(service);
@@ -47,13 +51,16 @@ public sealed class LeadTimeDemandTests
     [Fact]
     public void Whole_millilitres_come_out_exactly()
     {
-        // Ten years of weeks between 300 and 800 ml, in 5 ml; five weeks of it, checked against a count of its own by recursion on the sum.
+        // Ten years of weeks between 300 and 800 ml, in 5 ml; five weeks of it, checked against a count of its own by
+        // recursion on the sum.
         var uses = Enumerable.Range(0, 520).Select(week => 1000L * (300 + 5 * (week * 37 % 101))).ToArray();
         var demand = LeadTimeDemand.Of(Series(uses), [35], UseScale.None, unit: 1000);
         var ways = new Dictionary<long, double> { [0] = 1 };
         for (var week = 0; week < 5; week++)
-            ways = ways.SelectMany(sum => uses.GroupBy(use => use).Select(use => (Sum: sum.Key + use.Key, Chance: sum.Value * use.Count() / 520)))
-                .GroupBy(one => one.Sum).ToDictionary(one => one.Key, one => one.Sum(each => each.Chance));
+            ways =
+                ways.SelectMany(sum => uses.GroupBy(use => use)
+                    .Select(use => (Sum: sum.Key + use.Key, Chance: sum.Value * use.Count() / 520)))
+                    .GroupBy(one => one.Sum).ToDictionary(one => one.Key, one => one.Sum(each => each.Chance));
         var upTo = 0.0;
         Assert.Equal(ways.OrderBy(way => way.Key).First(way => (upTo += way.Value) >= 0.95).Key, demand.Level(0.95m));
     }
@@ -61,9 +68,12 @@ public sealed class LeadTimeDemandTests
     [Fact]
     public void Twenty_six_weeks_of_uneven_millilitres_are_within_a_millilitre_of_finer_steps()
     {
-        // The same uses a thousand times as fine: 26 weeks in µl against the answer that must be right to a tenth of a millilitre.
-        var uses = Enumerable.Range(0, 100).Select(week => week % 3 == 0 ? 0L : 7_919L * (1 + week * 13 % 29)).ToArray();
-        var (coarse, fine) = (LeadTimeDemand.Of(Series(uses), [182], UseScale.None, 1000), LeadTimeDemand.Of(Series(uses), [182], UseScale.None, 100));
+        // The same uses a thousand times as fine: 26 weeks in µl against the answer that must be right to a tenth of a
+        // millilitre.
+        var uses = Enumerable.Range(0, 100)
+            .Select(week => week % 3 == 0 ? 0L : 7_919L * (1 + week * 13 % 29)).ToArray();
+        var (coarse, fine) = (LeadTimeDemand.Of(Series(uses), [182], UseScale.None, 1000),
+            LeadTimeDemand.Of(Series(uses), [182], UseScale.None, 100));
         Assert.All(_services, service => Assert.InRange(coarse.Level(service) - fine.Level(service), -100, 1000));
     }
 
@@ -87,7 +97,8 @@ public sealed class LeadTimeDemandTests
 
     [Fact]
     public void More_use_never_lowers_the_level() =>
-        Gen.Select(Gen.Long[0, 30].Array[4, 40].Where(uses => uses.Any(use => use > 0)), Gen.Int[0, 39], Gen.Long[0, 20], Gen.Int[1, 60]).Sample(
+        Gen.Select(Gen.Long[0, 30].Array[4, 40].Where(uses => uses.Any(use => use > 0)), Gen.Int[0, 39],
+            Gen.Long[0, 20], Gen.Int[1, 60]).Sample(
             (uses, at, more, days) =>
             {
                 var heavier = uses.Select((use, i) => i == at % uses.Length ? use + more : use).ToArray();
@@ -99,7 +110,8 @@ public sealed class LeadTimeDemandTests
 
     [Fact]
     public void The_mean_is_the_forecast_up_and_down_whatever_its_method() => Gen.Select(
-        Gen.Long[0, 30].Array[8, 60].Where(uses => uses.Count(use => use > 0) >= 3), Gen.Int[1, 60], Gen.Double[0.01, 40], Gen.Enum<ForecastMethod>()).Sample(
+        Gen.Long[0, 30].Array[8, 60].Where(uses => uses.Count(use => use > 0) >= 3), Gen.Int[1, 60],
+        Gen.Double[0.01, 40], Gen.Enum<ForecastMethod>()).Sample(
         (uses, days, perPeriod, method) =>
         {
             var series = Series(uses);
@@ -128,9 +140,9 @@ public sealed class LeadTimeDemandTests
     }
 
     /// <summary>
-    /// A simulation that shares nothing with the product: another generator (.NET's own, seeded), the trade's words taken literally, week
-    /// by week. The chance that the reading states must lie within the simulation's confidence bounds (four standard errors: about one
-    /// in 16,000 by chance).
+    /// A simulation that shares nothing with the product: another generator (.NET's own, seeded), the trade's words
+    /// taken literally, week by week. The chance that the reading states must lie within the simulation's confidence
+    /// bounds (four standard errors: about one in 16,000 by chance).
     /// </summary>
     [Theory]
     [InlineData("rising", 35)]
@@ -151,7 +163,8 @@ public sealed class LeadTimeDemandTests
         Assert.InRange(stated, 0.95, 1);
 
         var random = new Random(20_260_315);
-        var (mean, used, smooth) = (uses.Average(), uses.Where(one => one > 0).ToArray(), forecast.Method == ForecastMethod.SimpleSmoothing);
+        var (mean, used, smooth) = (uses.Average(), uses.Where(one => one > 0).ToArray(),
+            forecast.Method == ForecastMethod.SimpleSmoothing);
         var chance = (double)used.Length / uses.Length;
         var scaledChance = smooth ? chance : Math.Min(1, forecast.PerPeriod / (mean / chance));
         var times = forecast.PerPeriod / (scaledChance * used.Average());
@@ -173,7 +186,8 @@ public sealed class LeadTimeDemandTests
 
     [Fact]
     public void More_variation_never_lowers_the_reorder_point_of_the_normal_approximation() =>
-        Gen.Select(Gen.Double[0, 1000], Gen.Double[0, 500], Gen.Double[0, 500], Gen.Double[0.1, 20], Gen.Double[0, 5], Gen.Double[0.5, 0.999]).Sample(
+        Gen.Select(Gen.Double[0, 1000], Gen.Double[0, 500], Gen.Double[0, 500], Gen.Double[0.1, 20],
+            Gen.Double[0, 5], Gen.Double[0.5, 0.999]).Sample(
             (use, deviation, more, lead, leadDeviation, service) =>
                 NormalLeadTimeDemand.Of(use, deviation, lead, leadDeviation).ReorderPoint(service)
                     <= NormalLeadTimeDemand.Of(use, deviation + more, lead, leadDeviation).ReorderPoint(service)
@@ -181,8 +195,9 @@ public sealed class LeadTimeDemandTests
                     <= NormalLeadTimeDemand.Of(use, deviation, lead, leadDeviation + more / 100).ReorderPoint(service));
 
     [Fact]
-    public void A_longer_lead_time_or_a_higher_service_level_never_lowers_the_reorder_point_of_the_normal_approximation() =>
-        Gen.Select(Gen.Double[0, 1000], Gen.Double[0, 500], Gen.Double[0.1, 20], Gen.Double[0, 5], Gen.Double[0.5, 0.99], Gen.Double[0, 0.0099]).Sample(
+    public void A_longer_lead_time_or_a_higher_service_level_never_lowers_the_normal_reorder_point() =>
+        Gen.Select(Gen.Double[0, 1000], Gen.Double[0, 500], Gen.Double[0.1, 20], Gen.Double[0, 5],
+            Gen.Double[0.5, 0.99], Gen.Double[0, 0.0099]).Sample(
             (use, deviation, lead, more, service, higher) =>
                 NormalLeadTimeDemand.Of(use, deviation, lead).ReorderPoint(service)
                     <= NormalLeadTimeDemand.Of(use, deviation, lead + more).ReorderPoint(service)
@@ -190,8 +205,9 @@ public sealed class LeadTimeDemandTests
                     <= NormalLeadTimeDemand.Of(use, deviation, lead).ReorderPoint(service + higher));
 
     /// <summary>Every case there is: each lead time, each week's use, the part of a week counted and not.</summary>
-    private static IEnumerable<(double Amount, double Chance)> Cases(long[] uses, int[] possibleDays) => possibleDays.SelectMany(days =>
-        Weeks(uses, days).Select(one => (one.Amount, one.Chance / possibleDays.Length)));
+    private static IEnumerable<(double Amount, double Chance)> Cases(long[] uses, int[] possibleDays) =>
+        possibleDays.SelectMany(days =>
+            Weeks(uses, days).Select(one => (one.Amount, one.Chance / possibleDays.Length)));
 
     private static IEnumerable<(double Amount, double Chance)> Weeks(long[] uses, int days)
     {
@@ -208,8 +224,10 @@ public sealed class LeadTimeDemandTests
         "rising" => [.. Enumerable.Repeat(1L, 92), .. Enumerable.Repeat(8L, 8)],
         "rising smoothly" => [.. Enumerable.Range(0, 60).Select(week => 4L + week / 10 + week % 3)],
         "falling" => [.. Enumerable.Range(0, 60).Select(week => 12L - week / 8 + week % 2)],
-        "died away" => [.. Enumerable.Range(0, 60).Select(week => week < 40 && week % 2 == 0 ? 5L : 0), .. Enumerable.Repeat(0L, 20)],
-        "seasonal" => [.. Enumerable.Range(0, 104).Select(week => (long)Math.Round(6 + 5 * Math.Sin(week * Math.Tau / 52)))],
+        "died away" => [.. Enumerable.Range(0, 60).Select(week => week < 40 && week % 2 == 0 ? 5L : 0),
+            .. Enumerable.Repeat(0L, 20)],
+        "seasonal" =>
+            [.. Enumerable.Range(0, 104).Select(week => (long)Math.Round(6 + 5 * Math.Sin(week * Math.Tau / 52)))],
         _ => [.. Enumerable.Range(0, 80).Select(week => week % 5 == 2 ? 1L + week * 7 % 23 : 0)],
     };
 

@@ -18,12 +18,13 @@ public sealed class OneStoryTests
 
     [Fact]
     public void The_story_holds_for_any_past_stock_and_delivery_time() => Gen.Select(
-        Gen.OneOf(Gen.Const(0L), Gen.Long[1, 30]).Array[8, 60], Gen.Int[1, 60], Gen.Int[0, 50], Gen.Int[1, 40].Array[0, 2]).Sample(
+        Gen.OneOf(Gen.Const(0L), Gen.Long[1, 30]).Array[8, 60], Gen.Int[1, 60], Gen.Int[0, 50],
+        Gen.Int[1, 40].Array[0, 2]).Sample(
         (uses, leadDays, discarded, plans) =>
         {
             var reading = Read(
-                uses, ledger => { if (discarded > 0) ledger.Post($"discard what=fen80 quantity={discarded}sheet"); }, leadDays: leadDays,
-                known: [.. plans.Select(day => Planned(day, 5))]);
+                uses, ledger => { if (discarded > 0) ledger.Post($"discard what=fen80 quantity={discarded}sheet"); },
+                leadDays: leadDays, known: [.. plans.Select(day => Planned(day, 5))]);
             if (reading.Forecast is { } forecast)
             {
                 Assert.True(reading.ReorderPoint.Base >= forecast.PerPeriod * leadDays / 7 - 1e-6);
@@ -44,13 +45,15 @@ public sealed class OneStoryTests
     {
         var reading = Read([.. Enumerable.Repeat(7L, 20)], leadDays: 14); // one a day, 14 in two weeks, 50 there
         Assert.Equal(("14 sheets", 1m), (reading.ReorderPoint.ToString(), reading.ReachedLevel));
-        Assert.Equal((Some.Today.PlusDays(36), Some.Today.PlusDays(50)), (reading.Suggestion!.OrderBy, reading.RunsOutOn));
+        Assert.Equal((Some.Today.PlusDays(36), Some.Today.PlusDays(50)),
+            (reading.Suggestion!.OrderBy, reading.RunsOutOn));
     }
 
     [Fact]
     public void An_order_that_comes_too_late_is_due_now_and_says_how_late()
     {
-        var reading = Read([.. Enumerable.Repeat(7L, 20)], ledger => ledger.Post("discard what=fen80 quantity=40sheet"), leadDays: 14);
+        var reading = Read([.. Enumerable.Repeat(7L, 20)], ledger => ledger.Post("discard what=fen80 quantity=40sheet"),
+            leadDays: 14);
         Assert.Equal(
             (Some.Today.PlusDays(-4), true, ", 4 days late", Some.Today.PlusDays(10)),
             (reading.Suggestion!.OrderBy, reading.Suggestion.IsNow, reading.LateText, reading.RunsOutOn));
@@ -68,7 +71,8 @@ public sealed class OneStoryTests
     public void Use_that_died_away_below_a_tenth_is_said_once() =>
         Assert.Contains(
             "the use fell to less than 0.1 sheets a week",
-            Read([.. Enumerable.Range(0, 30).Select(week => week % 3 == 0 ? 2L : 0), .. Enumerable.Repeat(0L, 60)]).Basis, StringComparison.Ordinal);
+            Read([.. Enumerable.Range(0, 30).Select(week => week % 3 == 0 ? 2L : 0),
+                .. Enumerable.Repeat(0L, 60)]).Basis, StringComparison.Ordinal);
 
     [Fact]
     public void One_month_is_one_month() =>

@@ -9,9 +9,11 @@ public sealed class PlannedUseTests
     public void What_is_planned_is_set_aside()
     {
         var reading = Read(FourEverySecondWeek, known: [Planned(10, 44), Planned(60, 6)]);
-        Assert.Equal(("50 sheets", "6 sheets", true), (reading.Planned.ToString(), reading.Position.ToString(), reading.IsDue));
+        Assert.Equal(("50 sheets", "6 sheets", true),
+            (reading.Planned.ToString(), reading.Position.ToString(), reading.IsDue));
         Assert.Equal(Some.Today.PlusDays(33), reading.RunsOutOn); // 44 on day 10, and 6 ÷ 1.9 weeks more
-        Assert.Contains("; 50 sheets are planned in 2 plans from 2026-03-25 to 2026-05-14", reading.Basis, StringComparison.Ordinal);
+        Assert.Contains("; 50 sheets are planned in 2 plans from 2026-03-25 to 2026-05-14",
+            reading.Basis, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -34,14 +36,17 @@ public sealed class PlannedUseTests
     {
         var reading = Read(
             FourEverySecondWeek,
-            ledger => ledger.Post(Terms(OrderTerms.None("fen80") with { WindowOpens = new(5, 1), WindowCloses = new(5, 31) })),
+            ledger => ledger.Post(
+                Terms(OrderTerms.None("fen80") with { WindowOpens = new(5, 1), WindowCloses = new(5, 31) })),
             known: [Planned(150, 200)]);
-        Assert.Equal(10, reading.Suggestion!.Packs); // 335 days use 90.9, the plan 165 more than usual, 8 are kept; 29.1 are left: 234.8
+        Assert.Equal(10,
+            reading.Suggestion!.Packs); // 335 days use 90.9, the plan 165 more than usual, 8 are kept; 29.1 are left: 234.8
     }
 
     [Fact]
     public void Stock_that_a_plan_uses_before_it_expires_counts() =>
-        Assert.Equal("30 sheets", Read(FourEverySecondWeek, expires: Some.Today.PlusDays(27), known: [Planned(20, 30), Planned(40, 10)]).Usable.ToString());
+        Assert.Equal("30 sheets", Read(FourEverySecondWeek, expires: Some.Today.PlusDays(27),
+            known: [Planned(20, 30), Planned(40, 10)]).Usable.ToString());
 
     [Fact]
     public void An_order_that_is_due_soon_is_called_for_although_another_is_on_its_way()
@@ -49,7 +54,9 @@ public sealed class PlannedUseTests
         var ledger = Stocked(null, null, null, _ => { });
         ledger.Post("order line=1_fen80_expected_2026-02-20 date=2026-02-01");
         var readings = ReorderReading.Of(ledger.Holdings, new Uses(FourEverySecondWeek), [Planned(35, 90)]);
-        var due = Assert.Single(TodayReading.Of(ledger.Holdings, readings), notice => notice.Kind == NoticeKind.OrderDue);
-        Assert.Equal(("order fen80 by 2026-03-29", "order 2 packs of Corvane fen80; it takes 14 days"), (due.Text, due.Step));
+        var due = Assert.Single(TodayReading.Of(ledger.Holdings, readings),
+            notice => notice.Kind == NoticeKind.OrderDue);
+        Assert.Equal(("order fen80 by 2026-03-29", "order 2 packs of Corvane fen80; it takes 14 days"),
+            (due.Text, due.Step));
     }
 }

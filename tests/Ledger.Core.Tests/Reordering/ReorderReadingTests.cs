@@ -14,10 +14,11 @@ public sealed class ReorderReadingTests
         Assert.Equal(DemandPattern.Intermittent, reading.Pattern);
         Assert.Equal(1.9m, reading.PerWeek); // (4 ÷ 2) × 0.95
         Assert.Equal(Some.Today.PlusDays(185), reading.RunsOutOn); // 50 ÷ 1.9 × 7 = 184.2
-        Assert.Equal((Some.Today.PlusDays(154), 1L, false), (reading.Suggestion!.OrderBy, reading.Suggestion.Packs, reading.Suggestion.IsNow));
+        Assert.Equal((Some.Today.PlusDays(154), 1L, false),
+            (reading.Suggestion!.OrderBy, reading.Suggestion.Packs, reading.Suggestion.IsNow));
         Assert.Equal(
-            "Used in 20 of 40 weeks, now and then, in like amounts, about 1.9 sheets a week; ordered with 8 sheets left, 100 % of deliveries after "
-            + "14 days come in time, you ask for 95 %.", reading.Basis);
+            "Used in 20 of 40 weeks, now and then, in like amounts, about 1.9 sheets a week; ordered with 8 sheets "
+                + "left, 100 % of deliveries after 14 days come in time, you ask for 95 %.", reading.Basis);
     }
 
     [Fact]
@@ -40,8 +41,10 @@ public sealed class ReorderReadingTests
             ledger.Post("discard what=fen80 quantity=45sheet");
             ledger.Post("order line=1_fen80_expected_2026-04-01");
         });
-        Assert.Equal(("5 sheets", "25 sheets", false), (reading.Usable.ToString(), reading.OnOrder.ToString(), reading.IsDue));
-        Assert.Equal(Some.Today.PlusDays(111), reading.RunsOutOn); // the box comes on day 17, before 5 ÷ 1.9 weeks are over; 30 ÷ 1.9 × 7 = 110.5
+        Assert.Equal(("5 sheets", "25 sheets", false),
+            (reading.Usable.ToString(), reading.OnOrder.ToString(), reading.IsDue));
+        Assert.Equal(Some.Today.PlusDays(111),
+            reading.RunsOutOn); // the box comes on day 17, before 5 ÷ 1.9 weeks are over; 30 ÷ 1.9 × 7 = 110.5
     }
 
     [Fact]
@@ -62,7 +65,8 @@ public sealed class ReorderReadingTests
         // Good for 27 more days: 28 days with today, 28 ÷ 7 × 1.9 = 7.6 sheets.
         var reading = Read(FourEverySecondWeek, expires: Some.Today.PlusDays(27));
         Assert.Equal("7 sheets", reading.Usable.ToString());
-        Assert.Contains("not counted: 43 sheets that will expire before they are used", reading.Basis, StringComparison.Ordinal);
+        Assert.Contains("not counted: 43 sheets that will expire before they are used", reading.Basis,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -74,8 +78,10 @@ public sealed class ReorderReadingTests
     {
         var reading = Read([0, 0, 4, 0, 0], minimum: 60);
         Assert.Null(reading.Forecast);
-        Assert.Equal(("60 sheets", true, 1L), (reading.ReorderPoint.ToString(), reading.IsDue, reading.Suggestion!.Packs));
-        Assert.Equal("Used in 1 of 5 weeks, too little for a forecast; your minimum of 60 sheets decides.", reading.Basis);
+        Assert.Equal(("60 sheets", true, 1L),
+            (reading.ReorderPoint.ToString(), reading.IsDue, reading.Suggestion!.Packs));
+        Assert.Equal("Used in 1 of 5 weeks, too little for a forecast; your minimum of 60 sheets decides.",
+            reading.Basis);
     }
 
     [Fact]
@@ -124,8 +130,10 @@ public sealed class ReorderReadingTests
         var reading = Read(FourEverySecondWeek, ledger =>
             ledger.Post(Terms(OrderTerms.None("fen80") with { WindowOpens = new(5, 1), WindowCloses = new(5, 31) })));
         Assert.Equal(new LocalDate(2026, 5, 1), reading.Suggestion!.OpensOn);
-        Assert.Equal(new LocalDate(2026, 5, 31), reading.Suggestion.OrderBy); // it would be due in August, when nothing can be ordered
-        Assert.Equal(3, reading.Suggestion.Packs); // 335 days to the next window use 90.9 and 8 are kept; 50 - 20.9 are left by then
+        Assert.Equal(new LocalDate(2026, 5, 31),
+            reading.Suggestion.OrderBy); // it would be due in August, when nothing can be ordered
+        Assert.Equal(3,
+            reading.Suggestion.Packs); // 335 days to the next window use 90.9 and 8 are kept; 50 - 20.9 are left by then
     }
 
     [Fact]
@@ -141,7 +149,8 @@ public sealed class ReorderReadingTests
     [Fact]
     public void A_price_rise_says_what_to_buy_before_and_what_is_saved()
     {
-        var reading = Read(FourEverySecondWeek, ledger => ledger.Post("price-rise item=fen80 from=2026-05-01 percent=6"));
+        var reading = Read(FourEverySecondWeek,
+            ledger => ledger.Post("price-rise item=fen80 from=2026-05-01 percent=6"));
         Assert.Equal("6 %", reading.PriceRise!.PercentText);
         Assert.Equal(3, reading.Suggestion!.PacksBeforeRise); // 99.07 + 8 - (50 - 46 days' 12.5) = 69.6
         Assert.Equal(Money.Of(3 * 162 * 0.06m), reading.Suggestion.Saved);
@@ -156,14 +165,18 @@ public sealed class ReorderReadingTests
         ledger.Post("price-rise item=fen80 from=2026-05-01 percent=6");
         var readings = ReorderReading.Of(ledger.Holdings, new Uses(FourEverySecondWeek), []);
         var notices = TodayReading.Of(ledger.Holdings, readings);
-        Assert.Contains(notices, notice => notice is { Kind: NoticeKind.OrderLate, By: { } by } && by == new LocalDate(2026, 2, 20)
-            && notice.Text == "order A1: 25 sheets of fen80 are 23 days late");
-        Assert.Contains(notices, notice => notice.Kind == NoticeKind.PriceRise && notice.By == new LocalDate(2026, 4, 30));
+        Assert.Contains(notices,
+            notice => notice is { Kind: NoticeKind.OrderLate, By: { } by } && by == new LocalDate(2026, 2, 20)
+                && notice.Text == "order A1: 25 sheets of fen80 are 23 days late");
+        Assert.Contains(notices,
+            notice => notice.Kind == NoticeKind.PriceRise && notice.By == new LocalDate(2026, 4, 30));
         Assert.DoesNotContain(notices, notice => notice.Kind == NoticeKind.OrderDue); // 2 + 25 on order are more than 8
         ledger.Post("order-cancellation reason=too_late");
-        notices = TodayReading.Of(ledger.Holdings, ReorderReading.Of(ledger.Holdings, new Uses(FourEverySecondWeek), []));
+        notices = TodayReading.Of(ledger.Holdings,
+            ReorderReading.Of(ledger.Holdings, new Uses(FourEverySecondWeek), []));
         var due = Assert.Single(notices, notice => notice.Kind == NoticeKind.OrderDue);
-        Assert.Equal((Severity.Now, "order fen80 now, 6 days late", "order 1 pack of Corvane fen80 now; it takes 14 days"), (due.Severity, due.Text, due.Step));
+        Assert.Equal((Severity.Now, "order fen80 now, 6 days late",
+            "order 1 pack of Corvane fen80 now; it takes 14 days"), (due.Severity, due.Text, due.Step));
     }
 
     [Fact]
@@ -179,7 +192,8 @@ public sealed class ReorderReadingTests
         var ledger = Stocked(null, Some.Today.PlusDays(400), null, _ => { });
         ledger.Post("order line=1_fen80_expected_2026-04-01");
         ledger.Post("price-rise item=fen80 from=2026-05-01 percent=6");
-        var reminders = Reminders.Of(ledger.Holdings, ReorderReading.Of(ledger.Holdings, new Uses(FourEverySecondWeek), []));
+        var reminders = Reminders.Of(ledger.Holdings,
+            ReorderReading.Of(ledger.Holdings, new Uses(FourEverySecondWeek), []));
         Assert.Equal(
             ["delivery A1/fen80", "price-rise fen80", "order-by fen80", "good-until fen80/1", "good-until fen80/2"],
             reminders.Select(reminder => $"{reminder.Kind.Name()} {reminder.Subject}"));

@@ -35,13 +35,16 @@ public sealed class StockPathTests
     }
 
     [Fact]
-    public void A_stock_that_nobody_touches_does_not_run_out() => Assert.Null(new StockPath(_today, 0, 0, [], []).RunsOutOn());
+    public void A_stock_that_nobody_touches_does_not_run_out() =>
+        Assert.Null(new StockPath(_today, 0, 0, [], []).RunsOutOn());
 
     [Fact]
     public void The_usual_use_goes_on_after_a_plan_that_took_more()
     {
-        Assert.Equal(_today.PlusDays(30), new StockPath(_today, 50, 1, [], [(_today.PlusDays(10), 30)]).RunsOutOn()); // 30, and 20 days more
-        Assert.Equal(_today.PlusDays(20), new StockPath(_today, 30, 1, [], [(_today.PlusDays(20), 15), (_today.PlusDays(20), 15)]).RunsOutOn());
+        Assert.Equal(_today.PlusDays(30),
+            new StockPath(_today, 50, 1, [], [(_today.PlusDays(10), 30)]).RunsOutOn()); // 30, and 20 days more
+        Assert.Equal(_today.PlusDays(20),
+            new StockPath(_today, 30, 1, [], [(_today.PlusDays(20), 15), (_today.PlusDays(20), 15)]).RunsOutOn());
     }
 
     [Fact]
@@ -62,5 +65,6 @@ public sealed class StockPathTests
         Assert.Null(new StockPath(_today, 1_000_000, 1, [], []).RunsOutOn());
     }
 
-    private static IEnumerable<LocalDate> Days(int from, int until) => Enumerable.Range(from, Math.Max(0, until - from)).Select(_today.PlusDays);
+    private static IEnumerable<LocalDate> Days(int from, int until) =>
+        Enumerable.Range(from, Math.Max(0, until - from)).Select(_today.PlusDays);
 }

@@ -15,7 +15,8 @@ public sealed class ProcessTests
     [Fact]
     public void A_step_draws_its_amount_or_what_its_dilution_asks_for()
     {
-        var step = new ProcessStep { Number = 1, Role = ItemRole.WettingAgent, Item = "x", WorkingVolume = Volume.FromMillilitres(1000) };
+        var step = new ProcessStep { Number = 1, Role = ItemRole.WettingAgent, Item = "x",
+            WorkingVolume = Volume.FromMillilitres(1000) };
         Assert.Equal("1000 ml", step.AmountEach.ToString());
         Assert.Equal("5 ml", (step with { Dilution = Dilution.Parse("1+199") }).AmountEach.ToString());
         Assert.Equal("7 ml", (step with { Amount = Quantity.Of(7, Unit.Millilitre) }).AmountEach.ToString());
@@ -27,7 +28,8 @@ public sealed class ProcessTests
     {
         Assert.Equal(["one-shot", "reused"], Enum.GetValues<StepUse>().Select(use => use.Name()));
         Assert.Equal(["session", "batch", "sheet", "litre"], Enum.GetValues<StepPer>().Select(per => per.Name()));
-        Assert.Equal(["negative", "keeper", "reject", "test", "practice", "dummy"], Enum.GetValues<Fate>().Select(fate => fate.Name()));
+        Assert.Equal(["negative", "keeper", "reject", "test", "practice", "dummy"],
+            Enum.GetValues<Fate>().Select(fate => fate.Name()));
         Assert.Equal([Fate.Negative, Fate.Keeper], Enum.GetValues<Fate>().Where(fate => fate.IsNegative()));
         Assert.Equal(["film", "chemical", "supply"], Enum.GetValues<ItemKind>().Select(kind => kind.Name()));
         Assert.Equal(ItemNames.Roles, Enum.GetValues<ItemRole>().Select(role => role.Name()));

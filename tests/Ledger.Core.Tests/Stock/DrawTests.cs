@@ -4,7 +4,9 @@ namespace Ledger.Core.Tests.Stock;
 
 public sealed class DrawTests
 {
-    /// <summary>Bottles in the order in which they stand; those of a row with a number are reached for in that order.</summary>
+    /// <summary>
+    /// Bottles in the order in which they stand; those of a row with a number are reached for in that order.
+    /// </summary>
     private const string Order = """
         bottle | received   | lot | opened     | reached for
         1      | 2026-01-10 | 1   |            | 4
@@ -32,7 +34,8 @@ public sealed class DrawTests
     public void A_draw_goes_on_in_the_next_bottle()
     {
         var draws = Draw.InOrder(
-            [Some.Bottle(100, held: 64, value: 2.688m, opened: Some.Earlier), Some.Bottle(101)], Millilitres(100), out var missing);
+            [Some.Bottle(100, held: 64, value: 2.688m, opened: Some.Earlier), Some.Bottle(101)],
+            Millilitres(100), out var missing);
         Assert.Equal([("syrup/1", 64m, 2.688m), ("syrup/2", 36m, 1.512m)],
             draws.Select(draw => (draw.From.Code, draw.Quantity.Value, draw.Cost.Amount)));
         Assert.True(missing.IsZero);
@@ -57,12 +60,15 @@ public sealed class DrawTests
             var draws = Draw.InOrder(bottles, new(wanted, Unit.Millilitre), out var missing);
             Assert.Equal(wanted, draws.Sum(draw => draw.Quantity.Base) + missing.Base);
             Assert.All(draws, draw => Assert.True(draw.Quantity.Base > 0 && draw.Quantity <= draw.From.Held));
-            Assert.True(missing.IsZero || draws.Sum(draw => draw.Quantity.Base) == bottles.Sum(bottle => bottle.Held.Base));
+            Assert.True(
+                missing.IsZero || draws.Sum(draw => draw.Quantity.Base) == bottles.Sum(bottle => bottle.Held.Base));
         });
 
     [Fact]
-    public void Only_the_last_bottle_is_left_with_anything() => Gen.Select(Bottles, Gen.Long[0, 5_000_000]).Sample((bottles, wanted) =>
-        Draw.InOrder(bottles, new(wanted, Unit.Millilitre), out _).SkipLast(1).All(draw => draw.Quantity == draw.From.Held));
+    public void Only_the_last_bottle_is_left_with_anything() =>
+        Gen.Select(Bottles, Gen.Long[0, 5_000_000]).Sample((bottles, wanted) =>
+            Draw.InOrder(bottles, new(wanted, Unit.Millilitre), out _).SkipLast(1)
+                .All(draw => draw.Quantity == draw.From.Held));
 
     [Fact]
     public void Drawing_a_bottle_empty_costs_all_it_cost() =>
@@ -74,12 +80,14 @@ public sealed class DrawTests
             Assert.Equal(less.Value, less.CostOf(less.Held));
         });
 
-    private static Gen<Container[]> Bottles => Gen.Select(Gen.Long[0, 1_000_000], Gen.Long[0, 50_000_000], Gen.Bool).Array[0, 6].Select(
-        bottles => bottles.Select((bottle, i) => Some.Bottle(100 + i, opened: bottle.Item3 ? Some.Earlier : null) with
-        {
-            Held = new(bottle.Item1, Unit.Millilitre),
-            Value = new(bottle.Item2),
-        }).ToArray());
+    private static Gen<Container[]> Bottles =>
+        Gen.Select(Gen.Long[0, 1_000_000], Gen.Long[0, 50_000_000], Gen.Bool).Array[0, 6].Select(
+            bottles =>
+                bottles.Select((bottle, i) => Some.Bottle(100 + i, opened: bottle.Item3 ? Some.Earlier : null) with
+                {
+                    Held = new(bottle.Item1, Unit.Millilitre),
+                    Value = new(bottle.Item2),
+                }).ToArray());
 
     private static Quantity Millilitres(decimal value) => Quantity.Of(value, Unit.Millilitre);
 }

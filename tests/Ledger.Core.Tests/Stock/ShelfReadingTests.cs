@@ -8,7 +8,8 @@ public sealed class ShelfReadingTests
         var opened = Some.Today.PlusDays(-541);
         var reading = new ShelfReading(
             Some.Syrup,
-            [Some.Bottle(100, held: 64, value: 2.688m, opened: opened), Some.Bottle(101, held: 500, value: 21, opened: Some.Earlier)],
+            [Some.Bottle(100, held: 64, value: 2.688m, opened: opened),
+                Some.Bottle(101, held: 500, value: 21, opened: Some.Earlier)],
             Some.Today);
         Assert.Equal("564 ml", reading.OnHand.ToString());
         Assert.Equal("64 ml", reading.Expired.ToString());
@@ -32,7 +33,8 @@ public sealed class ShelfReadingTests
     public void Stock_past_its_day_does_not_count_towards_the_minimum()
     {
         var item = Some.Syrup with { MinimumOnHand = Quantity.Of(500, Unit.Millilitre) };
-        Assert.True(new ShelfReading(item, [Some.Bottle(opened: Some.Today.PlusDays(-541))], Some.Today).IsBelowMinimum);
+        Assert.True(new ShelfReading(item, [Some.Bottle(opened: Some.Today.PlusDays(-541))],
+            Some.Today).IsBelowMinimum);
     }
 
     [Fact]
@@ -48,6 +50,7 @@ public sealed class ShelfReadingTests
     public void A_lots_unit_cost_is_that_of_one_millilitre()
     {
         Assert.Equal(Money.Of(0.042m), Some.Lot().UnitCost);
-        Assert.Equal(Money.Of(6.77m), (Some.Lot() with { Quantity = Quantity.Of(50, Unit.Sheet), Cost = Money.Of(338.5m) }).UnitCost);
+        Assert.Equal(Money.Of(6.77m),
+            (Some.Lot() with { Quantity = Quantity.Of(50, Unit.Sheet), Cost = Money.Of(338.5m) }).UnitCost);
     }
 }

@@ -1,8 +1,8 @@
 namespace Ledger.Core.Tests.Support;
 
 /// <summary>
-/// While it lasts the thread writes "1.234,5" as in German or French. The program is built without the data of any culture, so one is made
-/// from the invariant one.
+/// While it lasts the thread writes "1.234,5" as in German or French. The program is built without the data of any
+/// culture, so one is made from the invariant one.
 /// </summary>
 internal sealed class CommaCulture : IDisposable
 {

@@ -1,13 +1,16 @@
 namespace Ledger.Core.Tests.Support;
 
 /// <summary>
-/// Entries as one line of text, for tables: "delivery item=fen80 packs=2 price=162". The names are those of the fields in the kind's description,
-/// "line" is a whole line as a command takes it, and an underscore stands for a blank. What is not said is valid; the date is that of
-/// <see cref="Some.Today"/>, and "typed=yes" says that somebody typed it.
+/// Entries as one line of text, for tables: "delivery item=fen80 packs=2 price=162". The names are those of the fields
+/// in the kind's description, "line" is a whole line as a command takes it, and an underscore stands for a blank. What
+/// is not said is valid; the date is that of <see cref="Some.Today"/>, and "typed=yes" says that somebody typed it.
 /// </summary>
 internal static class EntryWords
 {
-    /// <summary>What an entry says where it is not said otherwise; what a line has stands in those of its kind that are said by their fields.</summary>
+    /// <summary>
+    /// What an entry says where it is not said otherwise; what a line has stands in those of its kind that are said by
+    /// their fields.
+    /// </summary>
     private static readonly Dictionary<string, string> _unsaid = new()
     {
         ["item"] = "item=ortho16 name=Mirrin_Ortho_16 kind=film unit=sheet pack=10",
@@ -42,7 +45,8 @@ internal static class EntryWords
         var kind = EntryKinds.Named(words[0]) ?? throw new FormatException($"no entry is called {words[0]}");
         var said = Said(words.Skip(1));
         var lines = said["line"].Select(phrase => Phrase(kind.Line!, phrase)).ToList();
-        var one = said.Where(word => word.Key is not ("line" or "typed") && kind.AllFields.All(field => field.Name != word.Key)).ToList();
+        var one = said.Where(word => word.Key is not ("line" or "typed")
+            && kind.AllFields.All(field => field.Name != word.Key)).ToList();
         if (one.FirstOrDefault(word => kind.Line?.Fields.Any(field => field.Name == word.Key) != true) is { } unknown)
             throw new FormatException($"nothing reads the field {unknown.Key}");
         var unsaid = Said(_unsaid.GetValueOrDefault(kind.Name, "").Split(' ', StringSplitOptions.RemoveEmptyEntries));
@@ -76,11 +80,16 @@ internal static class EntryWords
         var values = new FieldValues();
         foreach (var field in fields)
             if (text(field) is { } found)
-                values.Put(field, field.Notation.ReadBoxed(found, values, _terms) is { IsRead: true, Value: var value } ? value : Unbounded(field, found));
+                values.Put(field, field.Notation.ReadBoxed(found, values, _terms) is { IsRead: true, Value: var value }
+                    ? value
+                    : Unbounded(field, found));
         return values;
     }
 
-    /// <summary>What no door lets through, so that the rules can refuse it: beyond all bounds, or nothing where something must be.</summary>
+    /// <summary>
+    /// What no door lets through, so that the rules can refuse it: beyond all bounds, or nothing where something must
+    /// be.
+    /// </summary>
     private static object Unbounded(Field field, string text) => field switch
     {
         Field<string> => text,

@@ -21,10 +21,13 @@ internal static class Facts
                 - Sum(movements.Where(movement => movement.From == Places.LostOrGained)),
             [.. baths.Values.Select(bath => new BathUse(
                 bath.Share, Area.Zero, bath.Worked, WasMixedBefore: false,
-                standing.SelectMany(posting => posting.Facts).OfType<BathEnded>().Any(ended => ended.Place == bath.Place)))],
+                standing.SelectMany(posting => posting.Facts).OfType<BathEnded>()
+                    .Any(ended => ended.Place == bath.Place)))],
             sessions)
         {
-            Losses = [.. standing.SelectMany(posting => posting.Movements.SelectMany(movement => Losses(posting, movement, ledger)))],
+            Losses = [
+                .. standing.SelectMany(
+                    posting => posting.Movements.SelectMany(movement => Losses(posting, movement, ledger)))],
         };
     }
 
@@ -50,7 +53,8 @@ internal static class Facts
         return baths;
     }
 
-    private static IEnumerable<SessionUse> Sessions(List<Posting> standing, Dictionary<PlaceId, BathLife> baths, InMemoryLedger ledger)
+    private static IEnumerable<SessionUse> Sessions(List<Posting> standing, Dictionary<PlaceId, BathLife> baths,
+        InMemoryLedger ledger)
     {
         var items = ledger.All.SelectMany(posting => posting.Facts).OfType<LotReceived>()
             .ToDictionary(received => received.Lot.Id, received => ledger.Holdings.Item(received.Lot.Item)!);
@@ -72,7 +76,8 @@ internal static class Facts
                         items[sheets.Lot].Code, sheets.Sheets, sheets.Area, sheets.Cost, sheets.Fate))]);
 
                 Money UsedUp(Func<Item, bool> which) =>
-                    Sum(posting.Movements.Where(movement => movement.To == Places.UsedUp && which(items[movement.Lot])));
+                    Sum(posting.Movements.Where(movement => movement.To == Places.UsedUp
+                        && which(items[movement.Lot])));
             }
     }
 

@@ -2,7 +2,9 @@ using Ledger.Core.Journal.Rules;
 
 namespace Ledger.Core.Tests.Support;
 
-/// <summary>A ledger in lists: the rules decide, the holdings follow. It stands in for the file in the tests of the rules.</summary>
+/// <summary>
+/// A ledger in lists: the rules decide, the holdings follow. It stands in for the file in the tests of the rules.
+/// </summary>
 internal sealed class InMemoryLedger(LocalDate today) : IPast
 {
     private readonly List<Written> _written = [];
@@ -19,7 +21,8 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
     public IReadOnlyList<Posting> All => [.. _written.Select(written => written.Posting)];
 
     /// <summary>The postings that were not reversed and are no undos.</summary>
-    public IEnumerable<Posting> Standing => _written.Where(written => written.Stands).Select(written => written.Posting);
+    public IEnumerable<Posting> Standing =>
+        _written.Where(written => written.Stands).Select(written => written.Posting);
 
     public Decision Preview(Entry entry) => PostingRules.Decide(entry, Holdings, this, today);
 
@@ -30,10 +33,13 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
         _ => throw new InvalidOperationException("the rules decided nothing"),
     };
 
-    public Core.Costing.LotPrice? LastPrice(string item, LocalDate by) => Standing.SelectMany(posting => posting.Facts).OfType<LotReceived>()
-        .Select(received => received.Lot)
-        .Where(lot => lot.Item.Equals(item, StringComparison.OrdinalIgnoreCase) && lot.ReceivedOn <= by && lot.Cost > Money.Zero)
-        .Select(lot => new Core.Costing.LotPrice(lot.Item, lot.ReceivedOn, lot.Id, lot.Quantity, lot.Cost, null)).LastOrDefault();
+    public Core.Costing.LotPrice? LastPrice(string item, LocalDate by) =>
+        Standing.SelectMany(posting => posting.Facts).OfType<LotReceived>()
+            .Select(received => received.Lot)
+            .Where(lot => lot.Item.Equals(item, StringComparison.OrdinalIgnoreCase) && lot.ReceivedOn <= by
+                && lot.Cost > Money.Zero)
+            .Select(lot => new Core.Costing.LotPrice(lot.Item, lot.ReceivedOn, lot.Id, lot.Quantity, lot.Cost, null))
+            .LastOrDefault();
 
     public Posting Post(string entry) => Post(EntryWords.Read(entry));
 
@@ -79,8 +85,8 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
             return null;
         var (posting, reversedBy) = (_written[(int)number - 1].Posting, _written[(int)number - 1].UndoneBy);
         return new(
-            number, posting.Entry.Key, posting.Entry.Kind, posting.Entry.Date, default, posting.Summary, posting.Entry.Note,
-            (posting.Entry as Undo)?.Number, reversedBy);
+            number, posting.Entry.Key, posting.Entry.Kind, posting.Entry.Date, default, posting.Summary,
+            posting.Entry.Note, (posting.Entry as Undo)?.Number, reversedBy);
     }
 
     public JournalEntry? Find(string key) => Find(_written.FindIndex(written => written.Posting.Entry.Key == key) + 1);
@@ -93,9 +99,11 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
 
     public long? FirstUseOfBathMixedBy(long number)
     {
-        var places = _written[(int)number - 1].Posting.Facts.OfType<BathMixed>().Select(mixed => mixed.Bath.Place).ToHashSet();
+        var places = _written[(int)number - 1].Posting.Facts.OfType<BathMixed>().Select(mixed => mixed.Bath.Place)
+            .ToHashSet();
         var use = _written.FindIndex(
-            written => written.Stands && written.Posting.Facts.OfType<BathWorked>().Any(worked => places.Contains(worked.Place)));
+            written => written.Stands
+                && written.Posting.Facts.OfType<BathWorked>().Any(worked => places.Contains(worked.Place)));
         return use < 0 ? null : use + 1;
     }
 
@@ -106,7 +114,8 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
 
     public long? FirstUseOfOrderPlacedBy(long number)
     {
-        var orders = _written[(int)number - 1].Posting.Facts.OfType<OrderPlaced>().Select(placed => placed.Order.Code).ToHashSet();
+        var orders = _written[(int)number - 1].Posting.Facts.OfType<OrderPlaced>().Select(placed => placed.Order.Code)
+            .ToHashSet();
         var use = _written.FindIndex(written => written.Stands && written.Posting.Facts.Any(fact => fact switch
         {
             OrderDelivered delivered => orders.Contains(delivered.Order),

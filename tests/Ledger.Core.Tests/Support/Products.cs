@@ -1,12 +1,15 @@
 namespace Ledger.Core.Tests.Support;
 
-/// <summary>Invented products of the usual sorts, in their usual packs; what a test needs besides it says itself.</summary>
+/// <summary>
+/// Invented products of the usual sorts, in their usual packs; what a test needs besides it says itself.
+/// </summary>
 internal static class Products
 {
     public static Item Film(string code, string name, string format = "8x10")
     {
         var size = Format.Parse(format);
-        return new() { Code = code, Name = name, Kind = ItemKind.Film, Format = size, Unit = size.Unit, Pack = Quantity.Of(25, size.Unit) };
+        return new() { Code = code, Name = name, Kind = ItemKind.Film, Format = size, Unit = size.Unit,
+            Pack = Quantity.Of(25, size.Unit) };
     }
 
     /// <summary>A litre of concentrate, used 1+49 and at least 6 ml for each 80 square inches.</summary>
@@ -28,7 +31,7 @@ internal static class Products
 
     private static Item Liquid(string code, string name, ItemRole role, string dilution) => new()
     {
-        Code = code, Name = name, Kind = ItemKind.Chemical, Role = role, Unit = Unit.Millilitre, Pack = Quantity.Of(1000, Unit.Millilitre),
-        Dilution = Dilution.Parse(dilution),
+        Code = code, Name = name, Kind = ItemKind.Chemical, Role = role, Unit = Unit.Millilitre,
+        Pack = Quantity.Of(1000, Unit.Millilitre), Dilution = Dilution.Parse(dilution),
     };
 }

@@ -11,7 +11,8 @@ internal static class Repository
         var top = Path.Combine(Root, folder);
         return !Directory.Exists(top) ? [] : Directory.EnumerateFiles(top, pattern, SearchOption.AllDirectories)
             .Select(path => Path.GetRelativePath(Root, path).Replace('\\', '/'))
-            .Where(path => !path.Contains("/obj/", StringComparison.Ordinal) && !path.Contains("/bin/", StringComparison.Ordinal))
+            .Where(path => !path.Contains("/obj/", StringComparison.Ordinal)
+                && !path.Contains("/bin/", StringComparison.Ordinal))
             .Order(StringComparer.Ordinal)
             .Select(path => new SourceFile(path));
     }
@@ -20,7 +21,8 @@ internal static class Repository
     {
         while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Ledger.sln")))
             folder = folder.Parent;
-        return folder?.FullName ?? throw new InvalidOperationException("the tests run outside the repository: no Ledger.sln above them");
+        return folder?.FullName
+            ?? throw new InvalidOperationException("the tests run outside the repository: no Ledger.sln above them");
     }
 }
 

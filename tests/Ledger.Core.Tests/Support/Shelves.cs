@@ -7,13 +7,16 @@ internal static class Shelves
     public static InMemoryLedger Empty()
     {
         var ledger = new InMemoryLedger();
-        foreach (var item in new[] { Some.Film(), Some.Film("reed400", "4x5", 1500), Some.Syrup, Some.Fixer, Some.Stop, Some.Gloves })
+        foreach (var item in new[] { Some.Film(), Some.Film("reed400", "4x5", 1500), Some.Syrup,
+            Some.Fixer, Some.Stop, Some.Gloves })
             ledger.Post(Some.Definition(item));
         ledger.Post(Some.Process());
         return ledger;
     }
 
-    /// <summary>Two boxes of fen80, a box of reed400, two bottles of syrup, one of fixer, stop and gloves; all from 10 January.</summary>
+    /// <summary>
+    /// Two boxes of fen80, a box of reed400, two bottles of syrup, one of fixer, stop and gloves; all from 10 January.
+    /// </summary>
     public static InMemoryLedger Stocked()
     {
         var ledger = Empty();

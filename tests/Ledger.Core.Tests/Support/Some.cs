@@ -1,6 +1,8 @@
 namespace Ledger.Core.Tests.Support;
 
-/// <summary>Valid things of the trade, so that a test shows only what matters to it. All products are invented.</summary>
+/// <summary>
+/// Valid things of the trade, so that a test shows only what matters to it. All products are invented.
+/// </summary>
 internal static class Some
 {
     private static int _keys;
@@ -19,7 +21,8 @@ internal static class Some
         Keeping = new(SealedDays: 730, OpenedFullDays: 540, OpenedPartDays: 180),
     };
 
-    public static Item Fixer { get; } = Products.Fixer("fix", "Tarnbeck rapid fixer", "own") with { Keeping = new(WorkingFullDays: 60) };
+    public static Item Fixer { get; } = Products.Fixer("fix", "Tarnbeck rapid fixer",
+        "own") with { Keeping = new(WorkingFullDays: 60) };
 
     public static Item Stop { get; } = new()
     {
@@ -33,12 +36,15 @@ internal static class Some
 
     public static Item Gloves { get; } = Products.Supply("gloves", "Pair of gloves", 50);
 
-    /// <summary>Syrup 1+49 in 1250 ml for each batch, 30 g of stop for each session, a fixer that is used again, gloves.</summary>
+    /// <summary>
+    /// Syrup 1+49 in 1250 ml for each batch, 30 g of stop for each session, a fixer that is used again, gloves.
+    /// </summary>
     public static IReadOnlyList<ProcessStep> Steps { get; } =
     [
         new()
         {
-            Number = 1, Role = ItemRole.Developer, Item = "syrup", WorkingVolume = Volume.FromMillilitres(1250), Per = StepPer.Batch,
+            Number = 1, Role = ItemRole.Developer, Item = "syrup", WorkingVolume = Volume.FromMillilitres(1250),
+            Per = StepPer.Batch,
         },
         new() { Number = 2, Role = ItemRole.Stop, Item = "stop", Amount = Quantity.Of(30, Unit.Gram) },
         new() { Number = 3, Role = ItemRole.Fixer, Item = "fix", Use = StepUse.Reused },
@@ -55,14 +61,15 @@ internal static class Some
 
     public static ItemDefinition Definition(Item item) => new() { Key = Key(), Date = Earlier, Item = item };
 
-    public static Lot Lot(long id = 1, string item = "syrup", decimal quantity = 1000, decimal cost = 42, LocalDate? received = null) =>
+    public static Lot Lot(long id = 1, string item = "syrup", decimal quantity = 1000, decimal cost = 42,
+        LocalDate? received = null) =>
         new(new(id), item, received ?? Earlier, Quantity.Of(quantity, Unit.Millilitre), Money.Of(cost), "", null, "");
 
     /// <summary>A bottle of syrup.</summary>
     public static Container Bottle(
         long place = 100, Lot? lot = null, decimal held = 1000, decimal value = 42, LocalDate? opened = null) => new(
-        new(place), $"syrup/{place - 99}", lot ?? Lot(), Quantity.Of(1000, Unit.Millilitre), Quantity.Of(held, Unit.Millilitre),
-        Money.Of(value), opened);
+        new(place), $"syrup/{place - 99}", lot ?? Lot(), Quantity.Of(1000, Unit.Millilitre),
+        Quantity.Of(held, Unit.Millilitre), Money.Of(value), opened);
 
     /// <summary>A litre and a half of fixer for 3000 sq in.</summary>
     public static Bath Bath(decimal workedSquareInches = 0, LocalDate? mixed = null) => new()

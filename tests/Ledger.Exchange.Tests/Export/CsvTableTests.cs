@@ -35,7 +35,8 @@ public class CsvTableTests
 
     [Fact]
     public void A_cell_that_begins_with_a_tabulator_or_a_return_is_made_harmless_too() =>
-        Assert.Equal("a\r\n\"'\tx\"\r\n\"'\rx\"\r\n".Replace("\"'\tx\"", "'\tx", StringComparison.Ordinal), Written(["a"], ["\tx"], ["\rx"]));
+        Assert.Equal("a\r\n\"'\tx\"\r\n\"'\rx\"\r\n".Replace("\"'\tx\"", "'\tx", StringComparison.Ordinal),
+            Written(["a"], ["\tx"], ["\rx"]));
 
     [Fact]
     public void Any_table_reads_back_the_same()
@@ -47,7 +48,8 @@ public class CsvTableTests
         Gen.Int[1, 5].SelectMany(columns => text.Array[columns].Array[1, 8]).Sample(table =>
         {
             using var reader = new StringReader(Written(table[0], table[1..]));
-            var read = CsvRows.Read(reader, ',').Select(record => record.Fields.Select(SpreadsheetText.Plain).ToArray()).ToArray();
+            var read = CsvRows.Read(reader, ',')
+                .Select(record => record.Fields.Select(SpreadsheetText.Plain).ToArray()).ToArray();
             return read.Length == table.Length && read.Zip(table).All(rows => rows.First.SequenceEqual(rows.Second));
         });
     }

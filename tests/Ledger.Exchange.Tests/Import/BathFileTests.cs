@@ -10,18 +10,24 @@ public class BathFileTests
     {
         var seen = Csv.One<BathObservation>("observations", "date,bath,sign,note\n2025-05-12,F1,yellow,by daylight\n");
         Assert.Equal(("yellow", true, "by daylight"), (seen.Sign, seen.EndsUse, seen.Note));
-        Assert.False(Csv.One<BathObservation>("observations", "date,bath,sign,still_used\n2025-05-12,F1,a little yellow,yes\n").EndsUse);
-        Assert.Equal(6.5m, Csv.One<SilverTest>("silver_tests", "date,bath,grams_per_litre\n2025-05-12,F1,6.5\n").GramsPerLitre);
+        Assert.False(Csv.One<BathObservation>("observations",
+            "date,bath,sign,still_used\n2025-05-12,F1,a little yellow,yes\n").EndsUse);
+        Assert.Equal(6.5m,
+            Csv.One<SilverTest>("silver_tests", "date,bath,grams_per_litre\n2025-05-12,F1,6.5\n").GramsPerLitre);
         var left = Csv.One<ResidualCheck>(
             "residual_tests", "date,bath,looked_for,result,passed,session\n2025-05-12,F1,hypo,0.012 g/m2,yes,S1\n");
         Assert.Equal(("hypo", true, "S1"), (left.LookedFor, left.HasPassed, left.Session));
         Assert.Equal(
-            WorkingContainer.OpenTray, Csv.One<BathStorage>("bath_storage", "date,bath,container\n2025-05-12,F1,open tray\n").Container);
-        Assert.Equal("purple", Csv.One<IndicatorReading>("indicators", "date,bath,colour\n2025-05-12,S1,purple\n").Colour);
-        var strip = Csv.One<ControlStripTest>("control_strips", "date,bath,result,within_limits\n2025-05-12,D1,speed -0.12,no\n");
+            WorkingContainer.OpenTray,
+            Csv.One<BathStorage>("bath_storage", "date,bath,container\n2025-05-12,F1,open tray\n").Container);
+        Assert.Equal("purple",
+            Csv.One<IndicatorReading>("indicators", "date,bath,colour\n2025-05-12,S1,purple\n").Colour);
+        var strip = Csv.One<ControlStripTest>("control_strips",
+            "date,bath,result,within_limits\n2025-05-12,D1,speed -0.12,no\n");
         Assert.Equal(("speed -0.12", false), (strip.Result, strip.IsWithinLimits));
         Assert.Equal(
-            "within_limits", Csv.Problem("control_strips", "date,bath,result,within_limits\n2025-05-12,D1,fine,perhaps\n").Column);
+            "within_limits",
+            Csv.Problem("control_strips", "date,bath,result,within_limits\n2025-05-12,D1,fine,perhaps\n").Column);
     }
 
     [Fact]
@@ -44,7 +50,8 @@ public class BathFileTests
     public void An_item_names_its_indicator_and_the_ceiling_of_its_replenisher()
     {
         var item = Csv.One<ItemDefinition>(
-            "items", "item,name,kind,role,unit,pack,indicator,replenisher_ceiling_percent\nstop,Stop,chemical,stop,g,500,purple,80\n").Item;
+            "items",
+            "item,name,kind,role,unit,pack,indicator,replenisher_ceiling_percent\nstop,Stop,chemical,stop,g,500,purple,80\n").Item;
         Assert.Equal(("purple", 80), (item.Indicator, item.ReplenisherCeilingPercent));
     }
 

@@ -42,10 +42,12 @@ public sealed class DemoHoldersTests : IDisposable
         Assert.Equal(9, pan.Count(sheet => sheet.Exposure is null));
         Assert.Equal(
             [("N", 3), ("N+1", 2), ("N-1", 2)],
-            pan.Where(sheet => sheet.Exposure is not null).GroupBy(sheet => sheet.Exposure!.Group).OrderBy(group => group.Key, StringComparer.Ordinal)
+            pan.Where(sheet => sheet.Exposure is not null).GroupBy(sheet => sheet.Exposure!.Group)
+                .OrderBy(group => group.Key, StringComparer.Ordinal)
                 .Select(group => (group.Key, group.Count())));
         Assert.Equal(new(2025, 12, 20), pan.Min(sheet => sheet.LoadedOn));
-        Assert.Equal(["Q01-1", "Q01-2", "Q02-1", "Q02-2"], _now.Film.Sheets.Where(sheet => sheet.Item == "reed400").Select(sheet => sheet.SideCode));
+        Assert.Equal(["Q01-1", "Q01-2", "Q02-1", "Q02-2"],
+            _now.Film.Sheets.Where(sheet => sheet.Item == "reed400").Select(sheet => sheet.SideCode));
     }
 
     [Fact]
@@ -55,16 +57,19 @@ public sealed class DemoHoldersTests : IDisposable
         Assert.Equal("light leak along the hinge", side.OutOfService);
         Assert.Equal([new SideFault(RejectCause.Fogged, 1)], side.Faults);
         var story = _ledger.Story("E07-2", DemoYear.LastDay)!;
-        Assert.Equal((Fate.Reject, "S16", "the weir in fog"), (story.Development!.Fate, story.Development.Session, story.Exposure!.Subject));
+        Assert.Equal((Fate.Reject, "S16", "the weir in fog"),
+            (story.Development!.Fate, story.Development.Session, story.Exposure!.Subject));
     }
 
     [Fact]
     public void Only_the_sheets_of_december_have_waited_too_long() => Assert.Equal(
         ["E08-1", "E08-2"],
-        TodayReading.Of(_now).Where(notice => notice.Kind is NoticeKind.LoadedLong or NoticeKind.ExposedLong or NoticeKind.SideFaulty)
+        TodayReading.Of(_now)
+            .Where(notice => notice.Kind is NoticeKind.LoadedLong or NoticeKind.ExposedLong or NoticeKind.SideFaulty)
             .Select(notice => notice.About));
 
     [Fact]
     public void The_toner_is_forgotten() => Assert.Contains(
-        "selvane/1", _ledger.UntouchedSince(DemoYear.LastDay.PlusMonths(-12), DemoYear.LastDay).Select(untouched => untouched.Container.Code));
+        "selvane/1", _ledger.UntouchedSince(DemoYear.LastDay.PlusMonths(-12), DemoYear.LastDay)
+            .Select(untouched => untouched.Container.Code));
 }

@@ -12,7 +12,8 @@ public class DemoYearKindsTests
         Assert.True(entries.Count > 100);
         var items = entries.OfType<ItemDefinition>().ToDictionary(entry => entry.Item.Code, entry => entry.Item);
         var terms = new ReadingTerms { Today = DemoYear.LastDay, Formats = new(), ItemOf = items.GetValueOrDefault };
-        foreach (var typed in new[] { terms, terms with { IsTyped = true, Style = MeasureStyle.Metric with { UsesFluidOunces = true } } })
+        foreach (var typed in new[] { terms,
+            terms with { IsTyped = true, Style = MeasureStyle.Metric with { UsesFluidOunces = true } } })
             foreach (var entry in entries)
             {
                 var kind = EntryKinds.Of(entry);

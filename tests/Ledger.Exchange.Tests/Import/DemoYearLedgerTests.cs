@@ -67,7 +67,8 @@ public sealed class DemoYearLedgerTests : IDisposable
     [InlineData("selvane", 250)]
     [InlineData("water", 7000)]
     [InlineData("gloves", 28)]
-    public void So_much_is_left_of_each_item(string item, int left) => Assert.Equal(left, Now.OnHand(Now.Item(item)!).Value);
+    public void So_much_is_left_of_each_item(string item, int left) =>
+        Assert.Equal(left, Now.OnHand(Now.Item(item)!).Value);
 
     [Fact]
     public void Of_the_ortho_film5_sheets_are_expired_and6_are_new()
@@ -87,7 +88,8 @@ public sealed class DemoYearLedgerTests : IDisposable
     [Fact]
     public void Bath4_stands_first_past_its_age_with1400_of3000_square_inches_left()
     {
-        Assert.Equal(["F4", "F5"], Now.Baths.Where(bath => bath.Material == BathMaterial.Film).Select(bath => bath.Code));
+        Assert.Equal(["F4", "F5"],
+            Now.Baths.Where(bath => bath.Material == BathMaterial.Film).Select(bath => bath.Code));
         var bath = new BathReading(Now.Bath("F4")!, DemoYear.LastDay);
         Assert.False(Now.IsSecond(bath.Bath));
         Assert.Equal((1600, 1600), (bath.Bath.Worked.SquareInches, bath.Bath.WorkedWeighted.SquareInches));
@@ -121,7 +123,8 @@ public sealed class DemoYearLedgerTests : IDisposable
     public void The_clip_test_of_october_took55_seconds_in_place_of40()
     {
         var test = _ledger.Bath("F3", DemoYear.LastDay)!.ClearingTests[1];
-        Assert.Equal((new LocalDate(2025, 10, 12), 55m, 40m, 1160m), (test.Date, test.Seconds, test.FreshSeconds, test.Worked.SquareInches));
+        Assert.Equal((new LocalDate(2025, 10, 12), 55m, 40m, 1160m),
+            (test.Date, test.Seconds, test.FreshSeconds, test.Worked.SquareInches));
         Assert.Equal(1.375m, test.Ratio);
     }
 
@@ -146,7 +149,9 @@ public sealed class DemoYearLedgerTests : IDisposable
     {
         var bath = _ledger.Bath(code, DemoYear.LastDay)!;
         Assert.Equal((BathMaterial.Paper, area), (bath.Material, bath.WorkedWeighted.SquareInches));
-        Assert.Equal([("strict", 1200m), ("maker's", 4800m)], new BathReading(bath, DemoYear.LastDay).Bases.Select(basis => (basis.Capacity.Basis, basis.Total.SquareInches)));
+        Assert.Equal([("strict", 1200m), ("maker's", 4800m)],
+            new BathReading(bath,
+                DemoYear.LastDay).Bases.Select(basis => (basis.Capacity.Basis, basis.Total.SquareInches)));
         Assert.True(bath.WorkedWeighted <= bath.TotalCapacity);
     }
 
@@ -155,7 +160,8 @@ public sealed class DemoYearLedgerTests : IDisposable
     {
         Assert.Empty(_ledger.Bath("F5", DemoYear.LastDay)!.ClearingTests);
         Assert.Contains(_ledger.Journal(DemoYear.LastDay, null, 1000), entry =>
-            entry is { Kind: "clearing-test", UndoneBy: not null } && entry.Summary.Contains("F5", StringComparison.Ordinal));
+            entry is { Kind: "clearing-test", UndoneBy: not null }
+                && entry.Summary.Contains("F5", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -164,20 +170,25 @@ public sealed class DemoYearLedgerTests : IDisposable
         using var second = LedgerFile.Open(Path.Combine(_folder, "second.db"), Clock);
         var remarks = DemoYear.Read(DemoYear.LastDay)
             .Select(entry => (entry.Key, Outcome: Assert.IsType<Posted>(second.Post(entry))))
-            .Where(posted => !posted.Key.StartsWith("clearing_tests", StringComparison.Ordinal)) // each says how long to fix
+            .Where(posted => !posted.Key.StartsWith("clearing_tests",
+                StringComparison.Ordinal)) // each says how long to fix
             .SelectMany(posted => posted.Outcome.Posting.Remarks.Select(remark =>
                 (posted.Key.Split('#')[0] + (posted.Key.Contains('#') ? "#" : ""), remark)))
             .Where(remark => !remark.remark.EndsWith("take off its paper label", StringComparison.Ordinal)).ToList();
         Assert.Equal(
-            ["sessions:S16", "sessions:S18", "sessions:S20", "sessions:S21", "sessions:S22"], // four sheets in one tray, two of them of one subject or more
-            remarks.Where(remark => remark.remark.EndsWith("would take them all", StringComparison.Ordinal)).Select(remark => remark.Item1).Distinct());
+            ["sessions:S16", "sessions:S18", "sessions:S20", "sessions:S21",
+                "sessions:S22"], // four sheets in one tray, two of them of one subject or more
+            remarks.Where(remark => remark.remark.EndsWith("would take them all", StringComparison.Ordinal))
+                .Select(remark => remark.Item1).Distinct());
         remarks.RemoveAll(remark => remark.remark.EndsWith("would take them all", StringComparison.Ordinal));
-        Assert.Equal(5, remarks.RemoveAll(remark => remark.Item1.StartsWith("storage_moves:demo-thaw", StringComparison.Ordinal)));
+        Assert.Equal(5,
+            remarks.RemoveAll(remark => remark.Item1.StartsWith("storage_moves:demo-thaw", StringComparison.Ordinal)));
         Assert.Equal(
             [
                 ("deliveries:demo-opening-ortho16", "ortho16 had expired on 2024-08-31 when it came"),
                 ("storage_moves:demo-out-of-the-freezer",
-                    "fen80/2 comes out of the cold: leave it closed for 24 hours, until 2025-05-23 at the earliest, or it sweats"),
+                    "fen80/2 comes out of the cold: leave it closed for 24 hours, until 2025-05-23 at the earliest, or "
+                        + "it sweats"),
                 ("sessions:S07", "ortho16/1 was good until 2024-08-31 (expiry date)"),
                 ("jug_handovers:demo-jug-1-handover", Disposal),
                 ("sessions:S19", "bath F3 was good until 2026-01-02 and is 189 days old"),
@@ -200,7 +211,8 @@ public sealed class DemoYearLedgerTests : IDisposable
     public void ChemistryAndSuppliesDrawnCost93_17()
     {
         var facts = _ledger.Costs(FirstDay, DemoYear.LastDay);
-        var poured = facts.Sessions.Sum(session => (session.Developer + session.OtherChemistry + session.Supplies).Amount);
+        var poured =
+            facts.Sessions.Sum(session => (session.Developer + session.OtherChemistry + session.Supplies).Amount);
         var baths = FilmBaths(facts).Sum(bath => bath.Share.Value.Amount);
         Assert.Equal(38.85m, facts.Sessions.Sum(session => session.Developer.Amount));
         Assert.Equal(4.84m, facts.Sessions.Sum(session => session.Supplies.Amount));
@@ -208,38 +220,48 @@ public sealed class DemoYearLedgerTests : IDisposable
     }
 
     /// <summary>
-    /// The demo year's own sums spread all that was drawn, 93.17, evenly over its 120 units of 80 sq in: 7.59 for each of 96 developed sheets
-    /// of fen80, 8.10 for each of 90 negatives, 23.51 for each of 31 keepers.
+    /// The demo year's own sums spread all that was drawn, 93.17, evenly over its 120 units of 80 sq in: 7.59 for each
+    /// of 96 developed sheets of fen80, 8.10 for each of 90 negatives, 23.51 for each of 31 keepers.
     /// </summary>
     [Fact]
     public void Spread_evenly_the_drawn_chemistry_gives_the_figures_of_the_demo_year()
     {
         var facts = _ledger.Costs(FirstDay, DemoYear.LastDay);
         var costs = new CostReading(facts);
-        var drawn = facts.Sessions.Sum(session => (session.Developer + session.OtherChemistry + session.Supplies).Amount)
-            + FilmBaths(facts).Sum(bath => bath.Share.Value.Amount);
+        var drawn =
+            facts.Sessions.Sum(session => (session.Developer + session.OtherChemistry + session.Supplies).Amount)
+                + FilmBaths(facts).Sum(bath => bath.Share.Value.Amount);
         var units = facts.Sessions.SelectMany(session => session.Lines).Sum(line => line.Area.SquareInches) / 80;
         var developed = costs.Sheets.Count(sheet => sheet.Item == "fen80");
         var pan = costs.Of("fen80").Film.Amount + drawn / units * developed;
         Assert.Equal((120m, 96), (units, developed));
-        Assert.Equal((7.59m, 8.10m, 23.51m), (Math.Round(pan / 96, 2), Math.Round(pan / 90, 2), Math.Round(pan / 31, 2)));
+        Assert.Equal((7.59m, 8.10m, 23.51m),
+            (Math.Round(pan / 96, 2), Math.Round(pan / 90, 2), Math.Round(pan / 31, 2)));
     }
 
-    /// <summary>The ledger charges a bath by the area against its capacity; what it did not charge is still in the baths or was poured out.</summary>
+    /// <summary>
+    /// The ledger charges a bath by the area against its capacity; what it did not charge is still in the baths or was
+    /// poured out.
+    /// </summary>
     [Fact]
     public void The_drawn_chemistry_is_charged_poured_out_unused_or_still_in_the_baths()
     {
         var costs = new CostReading(_ledger.Costs(FirstDay, DemoYear.LastDay));
         var neverUsed = FilmBaths(costs.Facts).Sum(bath => bath.NeverUsed.Amount);
-        var stillIn = FilmBaths(costs.Facts).Where(bath => !bath.HasEnded).Sum(bath => bath.Share.LeftAfter(bath.WorkedAfter).Amount);
+        var stillIn = FilmBaths(costs.Facts).Where(bath => !bath.HasEnded)
+            .Sum(bath => bath.Share.LeftAfter(bath.WorkedAfter).Amount);
         Assert.Equal(93.17m, (costs.Chemistry + costs.Supplies).Amount + neverUsed + stillIn);
         Assert.True(neverUsed > 0 && stillIn > 0);
     }
 
     /// <summary>The baths for paper belong to the prints, not to the negatives.</summary>
-    private static IEnumerable<BathUse> FilmBaths(CostFacts facts) => facts.Baths.Where(bath => bath.Share.Bath.StartsWith('F'));
+    private static IEnumerable<BathUse> FilmBaths(CostFacts facts) =>
+        facts.Baths.Where(bath => bath.Share.Bath.StartsWith('F'));
 
-    /// <summary>Fen80 was reached for first in, first out, so that both formulas agree; of ortho16 new film was taken before the old.</summary>
+    /// <summary>
+    /// Fen80 was reached for first in, first out, so that both formulas agree; of ortho16 new film was taken before the
+    /// old.
+    /// </summary>
     [Fact]
     public void FirstInFirstOutFen80CostsTheSame654_40()
     {
@@ -258,7 +280,8 @@ public sealed class DemoYearLedgerTests : IDisposable
 
     [Fact]
     public void The_stocktake_found11_millilitres_missing() =>
-        Assert.Contains(_ledger.MovesOf("syrup", DemoYear.LastDay, 100), move => move.Change == -11_000 && move.Date == new LocalDate(2025, 12, 20));
+        Assert.Contains(_ledger.MovesOf("syrup", DemoYear.LastDay, 100),
+            move => move.Change == -11_000 && move.Date == new LocalDate(2025, 12, 20));
 
     private ImportOutcome Import() => _ledger.Import(DemoYear.Read(DemoYear.LastDay), dryRun: false, null, default);
 }

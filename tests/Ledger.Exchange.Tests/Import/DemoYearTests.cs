@@ -5,18 +5,21 @@ public class DemoYearTests
 {
     private static readonly IReadOnlyList<Entry> Entries = DemoYear.Read(DemoYear.LastDay);
     private static readonly List<SessionLog> Sessions = [.. Entries.OfType<SessionLog>()];
-    private static readonly Dictionary<string, Item> Items = Entries.OfType<ItemDefinition>().ToDictionary(entry => entry.Item.Code, entry => entry.Item);
+    private static readonly Dictionary<string, Item> Items = Entries.OfType<ItemDefinition>()
+        .ToDictionary(entry => entry.Item.Code, entry => entry.Item);
 
     [Fact]
     public void Every_file_has_nothing_to_remark()
     {
         Assert.Equal(
         [
-            "items", "processes", "holders", "orders", "deliveries", "storage_moves", "openings", "exposure_indexes", "cleanings", "loads", "exposures",
-            "unloads", "decantings", "jug_starts", "jug_handovers", "baths", "rotations", "counts", "discards", "sessions", "prints", "clearing_tests",
-            "services", "keepers", "price_rises", "plans", "undone",
+            "items", "processes", "holders", "orders", "deliveries", "storage_moves", "openings",
+            "exposure_indexes", "cleanings", "loads", "exposures", "unloads", "decantings", "jug_starts",
+            "jug_handovers", "baths", "rotations", "counts", "discards", "sessions", "prints",
+            "clearing_tests", "services", "keepers", "price_rises", "plans", "undone",
         ], DemoYear.Kinds);
-        var files = ImportFolder.Read(DemoYear.Kinds.Select(kind => (kind, DemoYear.Open(kind)!)), Csv.Nothing with { Today = DemoYear.LastDay });
+        var files = ImportFolder.Read(DemoYear.Kinds.Select(kind => (kind, DemoYear.Open(kind)!)),
+            Csv.Nothing with { Today = DemoYear.LastDay });
         Assert.Empty(files.SelectMany(file => file.Problems));
         Assert.Empty(files.SelectMany(file => file.Remarks));
         Assert.Equal(Entries.Count, Entries.Select(entry => entry.Key).Distinct().Count());
@@ -42,7 +45,9 @@ public class DemoYearTests
         Assert.Equal(received, Came(film).Sum(one => one.Line.Packs!.Value * Items[film].Pack.Base));
         Assert.Equal(developed, Lines(film).Sum(line => line.Sheets));
         var cutUp = Entries.OfType<ClearingTest>().Where(test => test.Film == film).Sum(test => test.Sheets);
-        Assert.Equal(lost, cutUp + Entries.OfType<Discard>().Where(discard => discard.What == film).Sum(discard => discard.Quantity!.Value.Base));
+        Assert.Equal(lost,
+            cutUp + Entries.OfType<Discard>().Where(discard => discard.What == film)
+                .Sum(discard => discard.Quantity!.Value.Base));
     }
 
     [Fact]
@@ -68,7 +73,8 @@ public class DemoYearTests
     public void On_another_day_the_whole_year_is_moved()
     {
         var later = DemoYear.Read(DemoYear.LastDay.PlusDays(500));
-        Assert.Equal(Entries.Select(entry => (entry.Key, entry.Date.PlusDays(500))), later.Select(entry => (entry.Key, entry.Date)));
+        Assert.Equal(Entries.Select(entry => (entry.Key, entry.Date.PlusDays(500))),
+            later.Select(entry => (entry.Key, entry.Date)));
         Assert.All(
             Lines(Entries).Zip(Lines(later)),
             pair => Assert.Equal(pair.First.ExpiresOn?.PlusDays(500), pair.Second.ExpiresOn));
@@ -81,22 +87,27 @@ public class DemoYearTests
         var lines = Entries.OfType<PrintSession>().SelectMany(session => session.Lines).ToList();
         int Sheets(PrintPurpose purpose) => lines.Where(line => line.Purpose == purpose).Sum(line => line.Sheets);
         Assert.Equal(10, Entries.OfType<PrintSession>().Count());
-        Assert.Equal((18, 31, 26), (Sheets(PrintPurpose.Final), Sheets(PrintPurpose.Work), lines.Sum(line => line.Strips)));
+        Assert.Equal((18, 31, 26),
+            (Sheets(PrintPurpose.Final), Sheets(PrintPurpose.Work), lines.Sum(line => line.Strips)));
         Assert.Equal(56, lines.Sum(line => line.Sheets));
         Assert.All(lines, line => Assert.Equal(4, line.StripsPerSheet));
-        Assert.Equal(55.5m, Sheets(PrintPurpose.Final) + Sheets(PrintPurpose.Work) + lines.Sum(line => line.Strips) / 4m);
+        Assert.Equal(55.5m,
+            Sheets(PrintPurpose.Final) + Sheets(PrintPurpose.Work) + lines.Sum(line => line.Strips) / 4m);
     }
 
     private static IEnumerable<SessionLine> Lines() => Sessions.SelectMany(session => session.Lines);
 
     private static IEnumerable<SessionLine> Lines(string film) => Lines().Where(line => line.Item == film);
 
-    private static IEnumerable<DeliveryLine> Lines(IEnumerable<Entry> entries) => entries.OfType<Delivery>().SelectMany(delivery => delivery.Lines);
+    private static IEnumerable<DeliveryLine> Lines(IEnumerable<Entry> entries) =>
+        entries.OfType<Delivery>().SelectMany(delivery => delivery.Lines);
 
     private static IEnumerable<(Delivery Delivery, DeliveryLine Line)> Came(string item) =>
-        Entries.OfType<Delivery>().SelectMany(delivery => delivery.Lines.Select(line => (delivery, line))).Where(one => one.line.Item == item);
+        Entries.OfType<Delivery>().SelectMany(delivery => delivery.Lines.Select(line => (delivery, line)))
+            .Where(one => one.line.Item == item);
 
     /// <summary>Every delivery of the year has one line, which bears all its costs.</summary>
-    private static decimal Landed(Delivery delivery, DeliveryLine line) => (line.Price ?? Money.Zero).At(line.Packs!.Value).Amount
-        - delivery.Discount.Amount + delivery.Shipping.Amount + delivery.Duty.Amount;
+    private static decimal Landed(Delivery delivery, DeliveryLine line) =>
+        (line.Price ?? Money.Zero).At(line.Packs!.Value).Amount
+            - delivery.Discount.Amount + delivery.Shipping.Amount + delivery.Duty.Amount;
 }

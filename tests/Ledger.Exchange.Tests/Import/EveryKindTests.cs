@@ -10,14 +10,16 @@ public class EveryKindTests
     public static TheoryData<string> Kinds => [.. CsvImport.Kinds];
 
     [Fact]
-    public void The_files_are_those_of_the_kinds_in_the_order_of_posting() => Assert.Equal(EntryKinds.All.Select(kind => kind.File), CsvImport.Kinds);
+    public void The_files_are_those_of_the_kinds_in_the_order_of_posting() =>
+        Assert.Equal(EntryKinds.All.Select(kind => kind.File), CsvImport.Kinds);
 
     [Theory]
     [MemberData(nameof(Kinds))]
     public void Each_field_of_a_kind_has_a_column_of_its_own(string file)
     {
         var kind = EntryKinds.All.Single(kind => kind.File == file);
-        Assert.Equal(kind.AllFields.Count + (kind.Line?.Fields.Count ?? 0), CsvImport.ColumnsOf(file).Distinct().Count());
+        Assert.Equal(kind.AllFields.Count + (kind.Line?.Fields.Count ?? 0),
+            CsvImport.ColumnsOf(file).Distinct().Count());
     }
 
     [Theory]
@@ -45,7 +47,8 @@ public class EveryKindTests
             using var csv = new MemoryStream(System.Text.Encoding.UTF8.GetBytes(File(kind, entry, terms)));
             var read = CsvImport.Read(kind.File, csv, terms);
             Assert.Empty(read.Problems.Select(problem => $"{entry.Key}: {problem}"));
-            Assert.Equal(EntryWhole.Of(entry), EntryWhole.Of(Assert.Single(read.Entries).Entry with { Key = entry.Key }));
+            Assert.Equal(EntryWhole.Of(entry),
+                EntryWhole.Of(Assert.Single(read.Entries).Entry with { Key = entry.Key }));
         }
     }
 
@@ -62,7 +65,8 @@ public class EveryKindTests
                 using var csv = new MemoryStream(System.Text.Encoding.UTF8.GetBytes(File(kind, entry, Said.Terms)));
                 var read = CsvImport.Read(kind.File, csv, Said.Terms);
                 Assert.Empty(read.Problems.Select(problem => problem.ToString()));
-                Assert.Equal(EntryWhole.Of(entry), EntryWhole.Of(Assert.Single(read.Entries).Entry with { Key = entry.Key }));
+                Assert.Equal(EntryWhole.Of(entry),
+                    EntryWhole.Of(Assert.Single(read.Entries).Entry with { Key = entry.Key }));
             },
             iter: 100);
     }
@@ -84,12 +88,15 @@ public class EveryKindTests
         var lineFields = kind.Line?.Fields.Select(field => field.Name).ToHashSet() ?? [];
         var columns = CsvImport.ColumnsOf(kind.File);
         var whole = kind.AllFields.ToDictionary(
-            field => lineFields.Contains(field.Name) ? $"{kind.NamedBy!.Name}_{field.Name}" : field.Name, field => text[field]);
-        string Cell(string column, int row) => lineFields.Contains(column) ? text.Lines.ElementAtOrDefault(row)?[column] ?? ""
-            : row == 0 || column == (kind.NamedBy?.Name ?? "reference") ? whole[column] : "";
+            field => lineFields.Contains(field.Name) ? $"{kind.NamedBy!.Name}_{field.Name}" : field.Name,
+            field => text[field]);
+        string Cell(string column, int row) =>
+            lineFields.Contains(column) ? text.Lines.ElementAtOrDefault(row)?[column] ?? ""
+                : row == 0 || column == (kind.NamedBy?.Name ?? "reference") ? whole[column] : "";
         using var written = new StringWriter();
         CsvTable.Write(
-            written, columns, Enumerable.Range(0, Math.Max(1, text.Lines.Count)).Select(row => columns.Select(column => Cell(column, row)).ToArray()));
+            written, columns, Enumerable.Range(0, Math.Max(1, text.Lines.Count))
+                .Select(row => columns.Select(column => Cell(column, row)).ToArray()));
         return written.ToString();
     }
 }

@@ -14,7 +14,8 @@ public class ImportFolderTests
             ("items", "item,name,kind,format,unit,pack\npan,Pan,film,8x10,,25\nsyrup,Syrup,chemical,,ml,1000\n"));
         Assert.Empty(files.SelectMany(file => file.Problems));
         Assert.Equal(
-            [("items", 2), ("items", 3), ("deliveries", 3), ("deliveries", 2), ("deliveries", 4), ("counts", 3), ("sessions", 2), ("counts", 2)],
+            [("items", 2), ("items", 3), ("deliveries", 3), ("deliveries", 2), ("deliveries", 4),
+                ("counts", 3), ("sessions", 2), ("counts", 2)],
             ImportFolder.InOrder(files).Select(entry => (entry.Source[..^4], entry.Line)));
     }
 
@@ -25,14 +26,17 @@ public class ImportFolderTests
             ("counts", "date,item,found,reason\n2025-05-12,pan,3,lost\n"),
             ("items", "item,name,kind,format,pack\npan,Pan,film,8x10,25\n"));
         Assert.Equal(new(2025, 5, 12), Assert.Single(files[0].Entries).Entry.Date);
-        Assert.Equal(Quantity.Of(3, Unit.Sheet), Assert.IsType<StockCount>(Assert.Single(files[1].Entries).Entry).Found);
+        Assert.Equal(Quantity.Of(3, Unit.Sheet),
+            Assert.IsType<StockCount>(Assert.Single(files[1].Entries).Entry).Found);
     }
 
     [Fact]
     public void Items_alone_stand_on_the_day_given() =>
         Assert.Equal(
             new(2026, 1, 1),
-            Assert.Single(Assert.Single(Read(("items", "item,name,kind,format,pack\npan,Pan,film,8x10,25\n"))).Entries).Entry.Date);
+            Assert.Single(
+                Assert.Single(
+                    Read(("items", "item,name,kind,format,pack\npan,Pan,film,8x10,25\n"))).Entries).Entry.Date);
 
     private static IReadOnlyList<ImportFile> Read(params (string Kind, string Text)[] files) =>
         ImportFolder.Read(

@@ -3,7 +3,10 @@ using System.Text.RegularExpressions;
 
 namespace Ledger.Exchange.Tests.Import;
 
-/// <summary>The folders of the import use each other in one direction: what a CSV text is, what a row's identity is, what a file means.</summary>
+/// <summary>
+/// The folders of the import use each other in one direction: what a CSV text is, what a row's identity is, what a file
+/// means.
+/// </summary>
 public sealed partial class ImportOrderTests
 {
     private static readonly string[] _order = ["Rows", "Identity", ""];
@@ -19,12 +22,14 @@ public sealed partial class ImportOrderTests
             var place = Array.IndexOf(_order, folder == "." ? "" : folder);
             Assert.True(place >= 0, $"{folder} has no place in the order");
             Assert.DoesNotContain(
-                Used().Matches(File.ReadAllText(file)).Select(match => match.Groups["folder"].Value), used => Array.IndexOf(_order, used) > place);
+                Used().Matches(File.ReadAllText(file)).Select(match => match.Groups["folder"].Value),
+                used => Array.IndexOf(_order, used) > place);
         });
     }
 
     private static string Import([CallerFilePath] string here = "") =>
-        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "..", "src", "Ledger.Exchange", "Import"));
+        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "..", "src",
+            "Ledger.Exchange", "Import"));
 
     [GeneratedRegex(@"using Ledger\.Exchange\.Import(?:\.(?<folder>\w+))?;", RegexOptions.ExplicitCapture)]
     private static partial Regex Used();

@@ -129,11 +129,14 @@ public class KindTests
         Assert.Equal(2, entries.Count);
         var delivery = Assert.IsType<Delivery>(entries[0]);
         Assert.Equal(("deliveries:inv-1", "inv-1", Day), (delivery.Key, delivery.Reference, delivery.Date));
-        Assert.Equal((Money.Of(5), Money.Of(10), Money.Of(3.3m)), (delivery.Discount, delivery.Shipping, delivery.Duty));
+        Assert.Equal((Money.Of(5), Money.Of(10), Money.Of(3.3m)),
+            (delivery.Discount, delivery.Shipping, delivery.Duty));
         Assert.Equal(("USD", 0.92m), (delivery.Currency, delivery.Rate));
-        Assert.Equal([("pan", 2, "C1"), ("stop", 1, "")], delivery.Lines.Select(line => (line.Item, (int)line.Packs!.Value, line.Batch)));
+        Assert.Equal([("pan", 2, "C1"), ("stop", 1, "")],
+            delivery.Lines.Select(line => (line.Item, (int)line.Packs!.Value, line.Batch)));
         Assert.Equal("syrup", Assert.Single(Assert.IsType<Delivery>(entries[1]).Lines).Item);
-        Assert.Equal("shipping", Csv.Problem("deliveries", "date,item,packs,shipping,reference\n2025-05-12,pan,1,5,a\n,pan,1,6,a\n").Column);
+        Assert.Equal("shipping",
+            Csv.Problem("deliveries", "date,item,packs,shipping,reference\n2025-05-12,pan,1,5,a\n,pan,1,6,a\n").Column);
     }
 
     [Fact]
@@ -156,7 +159,8 @@ public class KindTests
             """;
         var baths = Csv.Read("baths", text).Entries.Select(entry => (BathMixing)entry.Entry).ToList();
         Assert.Equal(Quantity.Of(300.5m, Unit.Millilitre), baths[0].Amount);
-        Assert.Equal((BathMaterial.Paper, "F1", "strict"), (baths[0].Material, baths[0].PairedWith, baths[0].Capacity!.Basis));
+        Assert.Equal((BathMaterial.Paper, "F1", "strict"),
+            (baths[0].Material, baths[0].PairedWith, baths[0].Capacity!.Basis));
         Assert.Equal(Quantity.Of(30, Unit.Gram), baths[1].Amount);
         Assert.Equal((BathMaterial.Film, null, null), (baths[1].Material, baths[1].PairedWith, baths[1].Capacity));
     }
@@ -164,8 +168,10 @@ public class KindTests
     [Fact]
     public void Counts_and_discards_are_in_the_unit_of_the_item_or_of_the_containers_item()
     {
-        Assert.Equal(Quantity.Of(30, Unit.Gram), Csv.One<StockCount>("counts", "date,item,found,reason\n2025-05-12,powder/2,30,spilt\n").Found);
-        Assert.Equal(Quantity.Of(2, Unit.Sheet), Csv.One<Discard>("discards", "date,what,quantity,reason\n2025-05-12,pan,2,fogged\n").Quantity);
+        Assert.Equal(Quantity.Of(30, Unit.Gram),
+            Csv.One<StockCount>("counts", "date,item,found,reason\n2025-05-12,powder/2,30,spilt\n").Found);
+        Assert.Equal(Quantity.Of(2, Unit.Sheet),
+            Csv.One<Discard>("discards", "date,what,quantity,reason\n2025-05-12,pan,2,fogged\n").Quantity);
         Assert.Null(Csv.One<Discard>("discards", "date,what,quantity,reason\n2025-05-12,F1,,spent\n").Quantity);
     }
 
@@ -183,10 +189,12 @@ public class KindTests
         Assert.Empty(file.Problems);
         Assert.Equal([2, 3], file.Entries.Select(entry => entry.Line));
         var session = Assert.IsType<SessionLog>(file.Entries[0].Entry);
-        Assert.Equal(("sessions:S1", "S1", Day, "film", "F1"), (session.Key, session.Session, session.Date, session.Process, session.Bath));
+        Assert.Equal(("sessions:S1", "S1", Day, "film", "F1"),
+            (session.Key, session.Session, session.Date, session.Process, session.Bath));
         Assert.Equal(
             [
-                new SessionLine { Item = "pan", Sheets = 3, Group = "N", Developer = Volume.FromMillilitres(25), Container = "pan/2" },
+                new SessionLine { Item = "pan", Sheets = 3, Group = "N", Developer = Volume.FromMillilitres(25),
+                    Container = "pan/2" },
                 new SessionLine { Item = "pan", Sheets = 1, Group = "N-1", Fate = Fate.Keeper, Note = "fine" },
             ],
             session.Lines);
@@ -197,9 +205,12 @@ public class KindTests
     public void A_line_has_its_note_and_so_has_the_whole_session()
     {
         var session = Csv.One<SessionLog>(
-            "sessions", "session,date,process,item,sheets,note,session_note\nS1,2025-05-12,film,pan,1,dust,a long day\nS1,,,pan,1,,\n");
+            "sessions",
+            "session,date,process,item,sheets,note,session_note\nS1,2025-05-12,film,pan,1,dust,a long "
+                + "day\nS1,,,pan,1,,\n");
         Assert.Equal(("a long day", "dust", ""), (session.Note, session.Lines[0].Note, session.Lines[1].Note));
-        Assert.Equal("gently", Csv.One<ProcessDefinition>("processes", "process,step,role,process_note\nfilm,1,presoak,gently\n").Note);
+        Assert.Equal("gently",
+            Csv.One<ProcessDefinition>("processes", "process,step,role,process_note\nfilm,1,presoak,gently\n").Note);
     }
 
     [Fact]
@@ -215,7 +226,8 @@ public class KindTests
 
     [Fact]
     public void A_definition_may_name_the_day_from_which_it_holds() =>
-        Assert.Equal(Day, Csv.One<ItemDefinition>("items", "item,kind,format,pack,date\npan,film,8x10,25,2025-05-12\n").Date);
+        Assert.Equal(Day,
+            Csv.One<ItemDefinition>("items", "item,kind,format,pack,date\npan,film,8x10,25,2025-05-12\n").Date);
 
     [Theory]
     [InlineData("2025-05-13,film,F1", "date", "2025-05-13", "2025-05-12")]
@@ -223,7 +235,8 @@ public class KindTests
     [InlineData("2025-05-12,film,F2", "bath", "F2", "F1")]
     public void The_rows_of_a_session_must_agree(string second, string column, string found, string said)
     {
-        var file = Csv.Read("sessions", $"session,item,sheets,date,process,bath\nS1,pan,1,2025-05-12,film,F1\nS1,pan,1,{second}\n");
+        var file = Csv.Read("sessions",
+            $"session,item,sheets,date,process,bath\nS1,pan,1,2025-05-12,film,F1\nS1,pan,1,{second}\n");
         Assert.Equal(
             new RowProblem(3, column, found, $"accepted is {said} as on line 2, or nothing: all rows of S1 share it"),
             Assert.Single(file.Problems));
@@ -233,9 +246,11 @@ public class KindTests
     [Fact]
     public void A_session_with_one_bad_row_is_no_entry()
     {
-        var file = Csv.Read("sessions", "session,date,process,item,sheets\nS1,2025-05-12,film,pan,1\nS1,,,,2\n,,,pan,2\n");
+        var file = Csv.Read("sessions",
+            "session,date,process,item,sheets\nS1,2025-05-12,film,pan,1\nS1,,,,2\n,,,pan,2\n");
         Assert.Empty(file.Entries);
-        Assert.Equal([(3, "item"), (4, "session"), (4, "process"), (4, "date")], file.Problems.Select(problem => (problem.Line, problem.Column)));
+        Assert.Equal([(3, "item"), (4, "session"), (4, "process"), (4, "date")],
+            file.Problems.Select(problem => (problem.Line, problem.Column)));
     }
 
     [Fact]

@@ -9,7 +9,8 @@ public class MalformedFileTests
 
     [Fact]
     public void An_unknown_kind_is_a_mistake_of_the_caller() =>
-        Assert.Contains("items, processes, holders", Assert.Throws<ArgumentException>(() => Csv.Read("films", "")).Message, StringComparison.Ordinal);
+        Assert.Contains("items, processes, holders",
+            Assert.Throws<ArgumentException>(() => Csv.Read("films", "")).Message, StringComparison.Ordinal);
 
     [Fact]
     public void An_empty_file_is_told_which_header_is_needed() =>
@@ -39,7 +40,8 @@ public class MalformedFileTests
     {
         var file = Csv.Read("deliveries", "date,item,packs,colour\n2025-05-12,pan,1,yellow\n");
         Assert.Empty(file.Problems);
-        Assert.StartsWith("the column colour is not known in deliveries and was left out", Assert.Single(file.Remarks), StringComparison.Ordinal);
+        Assert.StartsWith("the column colour is not known in deliveries and was left out",
+            Assert.Single(file.Remarks), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -51,17 +53,25 @@ public class MalformedFileTests
     [Theory]
     [InlineData("2025-05-12,pan\n", "line 2: found 2 fields; accepted are 4, as in the header")]
     [InlineData("2025-05-12,pan,1,162,50\n", "line 2: found 5 fields; accepted are 4, as in the header")]
-    [InlineData("2025-05-12,\"pan,1,162.50\n2025-05-13,pan,1,3\n", "line 2: found a quote that is never closed; accepted are quotes around a whole field, and two quotes for one inside it")]
-    [InlineData("2025-05-12,\"pan\"x,1,2\n", "line 2: found text after a closing quote; accepted are quotes around a whole field, and two quotes for one inside it")]
-    [InlineData("2025-05-12,8\"x10\",1,2\n", "line 2: found a quote inside a field; accepted are quotes around a whole field, and two quotes for one inside it")]
+    [InlineData("2025-05-12,\"pan,1,162.50\n2025-05-13,pan,1,3\n",
+        "line 2: found a quote that is never closed; accepted are quotes around a whole field, and two quotes for one "
+            + "inside it")]
+    [InlineData("2025-05-12,\"pan\"x,1,2\n",
+        "line 2: found text after a closing quote; accepted are quotes around a whole field, and two quotes for one "
+            + "inside it")]
+    [InlineData("2025-05-12,8\"x10\",1,2\n",
+        "line 2: found a quote inside a field; accepted are quotes around a whole field, and two quotes for one inside "
+            + "it")]
     public void A_broken_row_is_told(string row, string sentence) =>
         Assert.Equal(sentence, Csv.Problem("deliveries", Deliveries + row).ToString());
 
     [Fact]
     public void Every_bad_row_is_listed_and_the_good_ones_are_read()
     {
-        var file = Csv.Read("deliveries", Deliveries + "2025-05-12,pan,1,2\n12.5.2025,pan,x,2\nrubbish\n2025-05-14,pan,1,2\n");
-        Assert.Equal([(3, "date"), (3, "packs"), (4, "")], file.Problems.Select(problem => (problem.Line, problem.Column)));
+        var file = Csv.Read("deliveries",
+            Deliveries + "2025-05-12,pan,1,2\n12.5.2025,pan,x,2\nrubbish\n2025-05-14,pan,1,2\n");
+        Assert.Equal([(3, "date"), (3, "packs"), (4, "")],
+            file.Problems.Select(problem => (problem.Line, problem.Column)));
         Assert.Equal([2, 5], file.Entries.Select(entry => entry.Line));
     }
 
@@ -88,7 +98,8 @@ public class MalformedFileTests
     public void A_field_of_too_many_bytes_is_told() =>
         Assert.Equal(
             "line 3: found a text that is too long in field 2; accepted are 65536 bytes at most",
-            Csv.Problem("deliveries", Deliveries + "2025-05-12,pan,1,2\n2025-05-12," + new string('x', 70_000) + ",1,2\n").ToString());
+            Csv.Problem("deliveries",
+                Deliveries + "2025-05-12,pan,1,2\n2025-05-12," + new string('x', 70_000) + ",1,2\n").ToString());
 
     [Theory]
     [InlineData("2025-05-12,", 'x')]
@@ -114,15 +125,17 @@ public class MalformedFileTests
     public void The_nothing_thrown_holds_for_any_cells()
     {
         var cells = Gen.OneOf(
-            "", "2025-02-29", "9999-12-31", "-0001-01-01", "1:39", "1+39", "1+1+100", "-1", "1e9", "79228162514264337593543950335", "0.0000001",
-            "film", "ml", "8x10", "99999x99999in", "pan", "syrup", "1,5", "\"", "a\"b", "\r\n", "'=x", "30 g", "30g", "g", "5 pieces", "\u0001");
+            "", "2025-02-29", "9999-12-31", "-0001-01-01", "1:39", "1+39", "1+1+100", "-1",
+            "1e9", "79228162514264337593543950335", "0.0000001", "film", "ml", "8x10", "99999x99999in",
+            "pan", "syrup", "1,5", "\"", "a\"b", "\r\n", "'=x", "30 g", "30g", "g", "5 pieces", "\u0001");
         Check.Sample(
             Gen.Select(Gen.OneOf([.. CsvImport.Kinds]), cells.Array[0, 60]),
             (kind, values) =>
             {
                 var columns = CsvImport.ColumnsOf(kind);
                 using var text = new StringWriter();
-                Exchange.Export.CsvTable.Write(text, columns, values.Chunk(columns.Count).Where(row => row.Length == columns.Count));
+                Exchange.Export.CsvTable.Write(text, columns,
+                    values.Chunk(columns.Count).Where(row => row.Length == columns.Count));
                 var file = Csv.Read(kind, text.ToString());
                 return file.Problems.All(problem => problem.ToString().Length > 0);
             });

@@ -14,7 +14,8 @@ public sealed class OrderFileTests
             (order.Key, order.Order, order.Date, order.Supplier, order.IsPrepaid, order.Note));
         Assert.Equal(
         [
-            new() { Item = "pan", Packs = 2, Price = Money.Of(186), ExpectedOn = new(2026, 2, 1), IsBackOrdered = true },
+            new() { Item = "pan", Packs = 2, Price = Money.Of(186), ExpectedOn = new(2026, 2, 1),
+                IsBackOrdered = true },
             new() { Item = "syrup", Packs = 1 },
         ], order.Lines);
     }
@@ -36,25 +37,30 @@ public sealed class OrderFileTests
             ("spring", "pan", null, false, 3, Money.Of(191.50m)),
             (change.Order, change.Item, change.ExpectedOn, change.IsBackOrdered, change.Packs, change.Price));
         var day = Csv.One<OrderChange>("order_changes", "date,order,expected\n2026-02-01,spring,2026-04-24\n");
-        Assert.Equal((null, new(2026, 4, 24), null, null, null), (day.Item, day.ExpectedOn, day.IsBackOrdered, day.Packs, day.Price));
+        Assert.Equal((null, new(2026, 4, 24), null, null, null),
+            (day.Item, day.ExpectedOn, day.IsBackOrdered, day.Packs, day.Price));
     }
 
     [Fact]
     public void A_cancellation_has_a_file_of_its_own()
     {
-        var cancelled = Csv.One<OrderCancellation>("order_cancellations", "date,order,item,reason\n2026-02-01,spring,pan,no longer made\n");
+        var cancelled = Csv.One<OrderCancellation>("order_cancellations",
+            "date,order,item,reason\n2026-02-01,spring,pan,no longer made\n");
         Assert.Equal(("spring", "pan", "no longer made"), (cancelled.Order, cancelled.Item, cancelled.Reason));
-        Assert.Equal("reason", Csv.Problem("order_cancellations", "date,order,item,reason\n2026-02-01,spring,pan,\n").Column);
+        Assert.Equal("reason",
+            Csv.Problem("order_cancellations", "date,order,item,reason\n2026-02-01,spring,pan,\n").Column);
     }
 
     [Fact]
     public void A_delivery_names_its_order() =>
-        Assert.Equal("spring", Csv.One<Delivery>("deliveries", "date,item,packs,order\n2026-03-06,pan,1,spring\n").Lines[0].Order);
+        Assert.Equal("spring",
+            Csv.One<Delivery>("deliveries", "date,item,packs,order\n2026-03-06,pan,1,spring\n").Lines[0].Order);
 
     [Fact]
     public void A_price_rise_is_read()
     {
-        var rise = Csv.One<PriceRiseNotice>("price_rises", "date,item,percent,from,note\n2026-03-06,pan,6.5,2026-05-01,a slip\n");
+        var rise = Csv.One<PriceRiseNotice>("price_rises",
+            "date,item,percent,from,note\n2026-03-06,pan,6.5,2026-05-01,a slip\n");
         Assert.Equal(("pan", 6.5m, new(2026, 5, 1), "a slip"), (rise.Item, rise.Percent, rise.From, rise.Note));
     }
 }

@@ -23,7 +23,8 @@ public class SeparatorTests
     [Fact]
     public void A_quoted_field_holds_separators_quotes_and_line_breaks()
     {
-        const string text = "what,date,reason\r\nsyrup/1,2025-05-12,\"old, \"\"brown\"\"\r\nand thin\"\r\nF1,2025-05-13,spent\r\n";
+        const string text =
+            "what,date,reason\r\nsyrup/1,2025-05-12,\"old, \"\"brown\"\"\r\nand thin\"\r\nF1,2025-05-13,spent\r\n";
         var file = Csv.Read("discards", text);
         Assert.Equal("old, \"brown\"\r\nand thin", Assert.IsType<Discard>(file.Entries[0].Entry).Reason);
         Assert.Equal([2, 4], file.Entries.Select(entry => entry.Line));

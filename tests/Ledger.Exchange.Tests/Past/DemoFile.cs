@@ -3,7 +3,9 @@ using NodaTime.Testing;
 
 namespace Ledger.Exchange.Tests.Past;
 
-/// <summary>The demo year in a file of its own, imported once and copied for each test; or imported with other entries in it.</summary>
+/// <summary>
+/// The demo year in a file of its own, imported once and copied for each test; or imported with other entries in it.
+/// </summary>
 internal sealed class DemoFile : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("trayledger-").FullName;
@@ -22,7 +24,8 @@ internal sealed class DemoFile : IDisposable
     public DemoFile(IEnumerable<Entry> entries)
     {
         Ledger = ReadyLedger.Empty(FilePath, Clock);
-        Assert.Empty(Ledger.Import(entries, dryRun: false, null, default).Refused.Select(refused => refused.Refusal.Sentence));
+        Assert.Empty(Ledger.Import(entries, dryRun: false, null,
+            default).Refused.Select(refused => refused.Refusal.Sentence));
     }
 
     public LedgerFile Ledger { get; }
@@ -38,27 +41,33 @@ internal sealed class DemoFile : IDisposable
     public Posted Accept(Entry entry) => Ledger.Post(entry) switch
     {
         Posted posted => posted,
-        NotPosted { Refusal: var refusal } => throw new InvalidOperationException($"{refusal.Kind}: {refusal.Sentence}"),
+        NotPosted { Refusal: var refusal } => throw new InvalidOperationException(
+            $"{refusal.Kind}: {refusal.Sentence}"),
         _ => throw new InvalidOperationException("already posted"),
     };
 
-    public static Undo Undo(long number) => new() { Key = $"undo-{Guid.NewGuid()}", Date = DemoYear.LastDay, Number = number, Reason = "mistake" };
+    public static Undo Undo(long number) =>
+        new() { Key = $"undo-{Guid.NewGuid()}", Date = DemoYear.LastDay, Number = number, Reason = "mistake" };
 
     public static Amendment Amend(string key, params FieldChange[] changes) => new()
     {
-        Key = $"amendment-{Guid.NewGuid()}", Date = DemoYear.LastDay, Reference = key, Changes = changes, Reason = "mistyped",
+        Key = $"amendment-{Guid.NewGuid()}", Date = DemoYear.LastDay, Reference = key, Changes = changes,
+        Reason = "mistyped",
     };
 
     /// <summary>
-    /// All that follows from what was said, row by row. The journal's heads of undos and amendments, and when each entry was recorded, are left out: they
-    /// tell how a state came about.
+    /// All that follows from what was said, row by row. The journal's heads of undos and amendments, and when each
+    /// entry was recorded, are left out: they tell how a state came about.
     /// </summary>
     public IReadOnlyList<string> State() =>
     [
         .. new Comparison(Ledger.Connection).Dump(Ledger.Connection)
-            .Where(row => !row.StartsWith("entry: ", StringComparison.Ordinal) || !(row.Contains("kind undo", StringComparison.Ordinal)
-                || row.Contains("kind amendment", StringComparison.Ordinal)))
-            .Select(row => row.StartsWith("entry: ", StringComparison.Ordinal) ? Without(Without(row, "recorded_at"), "ord") : row),
+            .Where(row => !row.StartsWith("entry: ", StringComparison.Ordinal)
+                || !(row.Contains("kind undo", StringComparison.Ordinal)
+                    || row.Contains("kind amendment", StringComparison.Ordinal)))
+            .Select(row => row.StartsWith("entry: ", StringComparison.Ordinal)
+                ? Without(Without(row, "recorded_at"), "ord")
+                : row),
     ];
 
     public void Dispose()
@@ -67,5 +76,6 @@ internal sealed class DemoFile : IDisposable
         Directory.Delete(_folder, recursive: true);
     }
 
-    private static string Without(string row, string column) => System.Text.RegularExpressions.Regex.Replace(row, $", {column} [^,]*", "");
+    private static string Without(string row, string column) =>
+        System.Text.RegularExpressions.Regex.Replace(row, $", {column} [^,]*", "");
 }

@@ -2,7 +2,9 @@ using Ledger.Storage.Deriving;
 
 namespace Ledger.Exchange.Tests.Past;
 
-/// <summary>What was said goes into a file and comes back as the same ledger; two copies that were both written to become one.</summary>
+/// <summary>
+/// What was said goes into a file and comes back as the same ledger; two copies that were both written to become one.
+/// </summary>
 public sealed class JoinTests
 {
     private static readonly SessionLog Held = DemoFile.Year.OfType<SessionLog>().First();
@@ -30,7 +32,8 @@ public sealed class JoinTests
         other.Accept(Count("other", "gloves", 20));
         other.Accept(DemoFile.Undo(DemoFile.Year.ToList().FindIndex(entry => entry is KeeperNaming) + 1));
         using var both = new DemoFile(one);
-        Assert.Equal(new JoinOutcome(2, DemoFile.Year.Count, null), both.Ledger.Join(other.Ledger.SaidLines(), dryRun: false));
+        Assert.Equal(new JoinOutcome(2, DemoFile.Year.Count, null),
+            both.Ledger.Join(other.Ledger.SaidLines(), dryRun: false));
         Assert.Null(other.Ledger.Join(one.Ledger.SaidLines(), dryRun: false).Refusal);
         Assert.Equal(both.State(), other.State());
         Assert.Equal(both.Ledger.SaidLines(), other.Ledger.SaidLines());
@@ -86,6 +89,7 @@ public sealed class JoinTests
     private static StockCount Count(string key, string item, int found) => new()
     {
         Key = key, Date = DemoYear.LastDay, What = item, Reason = "counted",
-        Found = item == "syrup" ? Core.Measures.Quantity.Of(found, Core.Measures.Unit.Millilitre) : Core.Measures.Quantity.Of(found, Core.Measures.Unit.Piece),
+        Found = item == "syrup" ? Core.Measures.Quantity.Of(found, Core.Measures.Unit.Millilitre)
+            : Core.Measures.Quantity.Of(found, Core.Measures.Unit.Piece),
     };
 }

@@ -35,9 +35,11 @@ public sealed partial class CostReportTests
     public void Columns_stand_in_proportion_under_their_exact_figures()
     {
         var columns = Drawings(Report("pan"))[0];
-        var feet = columns.Elements("rect").Where(box => Of(box, "height") != 12).GroupBy(box => Of(box, "x")).Select(column => column.Sum(box => Of(box, "height")));
+        var feet = columns.Elements("rect").Where(box => Of(box, "height") != 12).GroupBy(box => Of(box, "x"))
+            .Select(column => column.Sum(box => Of(box, "height")));
         Assert.Equal(2, feet.Max() / feet.Min(), 1);
-        Assert.Superset(new HashSet<string> { "7.00", "14.00", "2026-01", "2026-02", "spoiled film" }, columns.Elements("text").Select(text => text.Value).ToHashSet());
+        Assert.Superset(new HashSet<string> { "7.00", "14.00", "2026-01", "2026-02", "spoiled film" },
+            columns.Elements("text").Select(text => text.Value).ToHashSet());
     }
 
     [Fact]
@@ -48,8 +50,10 @@ public sealed partial class CostReportTests
         var lines = columns.Elements("line").Where(line => line.Attribute("class")?.Value == "hatch").ToList();
         Assert.True(lines.Count > boxes.Count);
         Assert.All(lines, line => Assert.Contains(boxes, box =>
-            Between(Of(line, "x1"), Of(box, "x"), Of(box, "width")) && Between(Of(line, "x2"), Of(box, "x"), Of(box, "width"))
-            && Between(Of(line, "y1"), Of(box, "y"), Of(box, "height")) && Between(Of(line, "y2"), Of(box, "y"), Of(box, "height"))));
+            Between(Of(line, "x1"), Of(box, "x"), Of(box, "width"))
+                && Between(Of(line, "x2"), Of(box, "x"), Of(box, "width"))
+            && Between(Of(line, "y1"), Of(box, "y"), Of(box, "height"))
+            && Between(Of(line, "y2"), Of(box, "y"), Of(box, "height"))));
         Assert.Equal(4, columns.Elements("rect").Select(box => box.Attribute("class")!.Value).Distinct().Count());
 
         static bool Between(double at, double from, double length) => at >= from - 0.11 && at <= from + length + 0.11;
@@ -62,8 +66,8 @@ public sealed partial class CostReportTests
         Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, 72));
         foreach (var said in new[]
         {
-            "In 2026-02 a negative cost 14.00, 7.00 more than in 2026-01: spoiled film +7.00.", "###", "6.00", "+16.7 %", "Another session",
-            "It does not reconcile",
+            "In 2026-02 a negative cost 14.00, 7.00 more than in 2026-01: spoiled film +7.00.",
+            "###", "6.00", "+16.7 %", "Another session", "It does not reconcile",
         })
             Assert.Contains(said, text.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
@@ -71,7 +75,8 @@ public sealed partial class CostReportTests
     [Fact]
     public void A_period_without_work_has_no_charts_and_says_so()
     {
-        var empty = new CostFacts(new(2026, 1, 1), new(2026, 3, 31), Money.Zero, Money.Zero, Money.Zero, Money.Zero, [], Money.Zero, [], []);
+        var empty = new CostFacts(new(2026, 1, 1), new(2026, 3, 31), Money.Zero, Money.Zero,
+            Money.Zero, Money.Zero, [], Money.Zero, [], []);
         var page = CostReport.Of(new(empty), CostFormula.SpecificLot, [], Settings.Default, []);
         Assert.Empty(Drawings(page));
         Assert.Contains("No film was used.", Plain(page), StringComparison.Ordinal);
@@ -83,8 +88,10 @@ public sealed partial class CostReportTests
     public void Ten_years_are_drawn_by_year()
     {
         var sessions = Enumerable.Range(0, 120).Select(month => Session(
-            $"S{month}", new LocalDate(2016, 1, 15).PlusMonths(month), new FilmUse("pan", 1, Area.Unit80, Money.Of(6), Fate.Negative)));
-        var page = CostReport.Of(new(Facts(new(2016, 1, 1), new(2025, 12, 31), [.. sessions])), CostFormula.SpecificLot, [], Settings.Default, []);
+            $"S{month}", new LocalDate(2016, 1, 15).PlusMonths(month),
+            new FilmUse("pan", 1, Area.Unit80, Money.Of(6), Fate.Negative)));
+        var page = CostReport.Of(new(Facts(new(2016, 1, 1), new(2025, 12, 31), [.. sessions])),
+            CostFormula.SpecificLot, [], Settings.Default, []);
         Assert.Equal(10, page.Blocks.OfType<ColumnChart>().Single().Bars.Count);
     }
 
@@ -120,15 +127,17 @@ public sealed partial class CostReportTests
 
     private static PrintedPage Report(string film)
     {
-        FilmUse Sheets(long sheets, decimal cost, Fate fate) => new(film, sheets, Area.Unit80 * sheets, Money.Of(cost), fate);
+        FilmUse Sheets(long sheets, decimal cost, Fate fate) =>
+            new(film, sheets, Area.Unit80 * sheets, Money.Of(cost), fate);
         var facts = Facts(
             new(2026, 1, 1), new(2026, 3, 15),
             Session("S1", new(2026, 1, 10), Sheets(2, 12, Fate.Negative)),
             Session("S2", new(2026, 2, 10), Sheets(2, 12, Fate.Negative), Sheets(2, 14, Fate.Reject)));
-        LotPrice Price(int month, long lot, decimal cost) => new(film, new(2026, month, 1), new(lot), new(25, Unit.Sheet), Money.Of(cost), null);
+        LotPrice Price(int month, long lot, decimal cost) =>
+            new(film, new(2026, month, 1), new(lot), new(25, Unit.Sheet), Money.Of(cost), null);
         return CostReport.Of(
-            new(facts), CostFormula.SpecificLot, [Price(1, 1, 150), Price(2, 2, 175)], Settings.Default with { Currency = "EUR" },
-            ["Another session would cost more."]);
+            new(facts), CostFormula.SpecificLot, [Price(1, 1, 150), Price(2, 2, 175)],
+            Settings.Default with { Currency = "EUR" }, ["Another session would cost more."]);
     }
 
     private static CostFacts Facts(LocalDate from, LocalDate to, params SessionUse[] sessions) =>
@@ -140,11 +149,13 @@ public sealed partial class CostReportTests
     private static List<XElement> Drawings(PrintedPage page) =>
         [.. Drawing().Matches(Html(page)).Select(match => XElement.Parse(match.Value))];
 
-    private static double Of(XElement element, string name) => double.Parse(element.Attribute(name)!.Value, CultureInfo.InvariantCulture);
+    private static double Of(XElement element, string name) =>
+        double.Parse(element.Attribute(name)!.Value, CultureInfo.InvariantCulture);
 
     [GeneratedRegex("<svg.*?</svg>", RegexOptions.Singleline)]
     private static partial Regex Drawing();
 
-    [GeneratedRegex(@"<(?:script|img|link|iframe|object|embed|audio|video|source|base|form|use|image)\b|@import|url\(|https?:|\b(?:src|href|srcset)\s*=""", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(
+        @"<(?:script|img|link|iframe|object|embed|audio|video|source|base|form|use|image)\b|@import|url\(|https?:|\b(?:src|href|srcset)\s*=""", RegexOptions.IgnoreCase)]
     private static partial Regex Loads();
 }

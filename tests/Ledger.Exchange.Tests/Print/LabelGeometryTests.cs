@@ -120,7 +120,8 @@ public sealed class LabelGeometryTests
     }
 
     /// <summary>
-    /// A label of much text takes smaller letters for itself alone; only what has no room even then is shortened, and says so.
+    /// A label of much text takes smaller letters for itself alone; only what has no room even then is shortened, and
+    /// says so.
     /// </summary>
     [Theory]
     [InlineData(200, true)]
@@ -172,7 +173,8 @@ public sealed class LabelGeometryTests
         var box = new Container(
             new(300), "pan/6", new(new(1), "pan", today, new(25, Unit.Sheet), Money.Zero, "CP-3201", null, ""),
             new(25, Unit.Sheet), new(25, Unit.Sheet), Money.Zero, null);
-        Assert.All([BoxLabel.Of(film, "N", 7, today), BoxLabel.Unexposed(film, 25, today), BoxLabel.Unexposed(film, box)],
+        Assert.All([BoxLabel.Of(film, "N", 7, today), BoxLabel.Unexposed(film, 25, today),
+            BoxLabel.Unexposed(film, box)],
             label => Assert.Equal(BoxLabel.Warning, label.Warning));
         Assert.Contains("UNEXPOSED", BoxLabel.Unexposed(film, box).Lines);
         Assert.Contains("pan/6, emulsion CP-3201", BoxLabel.Unexposed(film, box).Lines);

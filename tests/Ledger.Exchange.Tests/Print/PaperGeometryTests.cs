@@ -48,7 +48,8 @@ public sealed class PaperGeometryTests
     public void Every_page_but_the_first_bears_the_title_at_its_head_and_no_name_ends_the_string()
     {
         var html = Html(new("A \"b\" }</style><script>", []));
-        Assert.Contains("@top-left { content: \"A\\20 \\22 b\\22 \\20 \\7d \\3c \\2f style\\3e \\3c script\\3e \";", html, StringComparison.Ordinal);
+        Assert.Contains("@top-left { content: \"A\\20 \\22 b\\22 \\20 \\7d \\3c \\2f style\\3e \\3c script\\3e \";",
+            html, StringComparison.Ordinal);
         Assert.Equal(1, Regex.Count(html, "</style>"));
     }
 
@@ -81,8 +82,9 @@ public sealed class PaperGeometryTests
     private static Station Step(string name) =>
         new(name, [new("25 ml", "syrup"), new("1225 ml", "water")], "a note") { Time = new("2 min", "at 20 °C") };
 
-    private static Station Batch(int number) => new($"batch {number}", [new("5 min 30 s", "turn the stack")], "4 sheets of pan")
-    {
-        Time = new("11 min", "develop"), Ticks = ["1.", "2.", "3.", "4."], IsWithin = true,
-    };
+    private static Station Batch(int number) =>
+        new($"batch {number}", [new("5 min 30 s", "turn the stack")], "4 sheets of pan")
+        {
+            Time = new("11 min", "develop"), Ticks = ["1.", "2.", "3.", "4."], IsWithin = true,
+        };
 }

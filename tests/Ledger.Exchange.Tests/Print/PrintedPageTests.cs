@@ -33,7 +33,8 @@ public sealed partial class PrintedPageTests
     public void A_page_that_concerns_chemistry_says_who_has_the_last_word() => Assert.All(
         All().Where(page => page.Title is not ("Labels for film boxes" or "Negative sleeves")), page =>
         {
-            Assert.Contains("safety data sheet, local rules and licensed practice govern", Html(page), StringComparison.Ordinal);
+            Assert.Contains("safety data sheet, local rules and licensed practice govern",
+                Html(page), StringComparison.Ordinal);
             Assert.Contains("Gloves", Html(page), StringComparison.OrdinalIgnoreCase);
         });
 
@@ -41,19 +42,22 @@ public sealed partial class PrintedPageTests
     public void The_cautions_stand_before_the_first_tray()
     {
         var text = Plain(MixingSheet.Of(Plan(), "spring", MeasureStyle.Metric));
-        Assert.InRange(text.IndexOf("Wear gloves", StringComparison.Ordinal), 0, text.IndexOf("1. ", StringComparison.Ordinal));
+        Assert.InRange(text.IndexOf("Wear gloves", StringComparison.Ordinal), 0,
+            text.IndexOf("1. ", StringComparison.Ordinal));
     }
 
     [Fact]
     public void An_exposed_box_says_that_it_is_opened_in_total_darkness_only() => Assert.Contains(
-        "OPEN IN TOTAL DARKNESS ONLY", Plain(BoxLabel.Page([BoxLabel.Of(Film(), "N+1", 7, Today)], LabelSheet.Large)), StringComparison.Ordinal);
+        "OPEN IN TOTAL DARKNESS ONLY", Plain(BoxLabel.Page([BoxLabel.Of(Film(), "N+1", 7, Today)], LabelSheet.Large)),
+        StringComparison.Ordinal);
 
     [Fact]
     public void The_steps_of_a_mixing_sheet_stand_in_order()
     {
         var page = MixingSheet.Of(Plan(), "spring", MeasureStyle.Metric);
         var text = Plain(page);
-        Assert.True(text.IndexOf("1. developer", StringComparison.Ordinal) < text.IndexOf("2. fixer", StringComparison.Ordinal));
+        Assert.True(text.IndexOf("1. developer", StringComparison.Ordinal) < text.IndexOf("2. fixer",
+            StringComparison.Ordinal));
         Assert.Contains("25 ml  syrup", text, StringComparison.Ordinal);
         Assert.Contains("1225 ml  water", text, StringComparison.Ordinal);
         Assert.Contains("[ ] 1. ", text, StringComparison.Ordinal);
@@ -66,7 +70,8 @@ public sealed partial class PrintedPageTests
     {
         var text = Plain(MixingSheet.Of(Plan(), "spring", MeasureStyle.Metric));
         Assert.Contains("Sheets go in and come out in the order of the list.", text, StringComparison.Ordinal);
-        var places = Enumerable.Range(1, 6).Select(number => text.IndexOf($"[ ] {number}.", StringComparison.Ordinal)).ToList();
+        var places = Enumerable.Range(1, 6)
+            .Select(number => text.IndexOf($"[ ] {number}.", StringComparison.Ordinal)).ToList();
         Assert.All(places, place => Assert.True(place > 0));
         Assert.Equal(places.Order(), places);
     }
@@ -109,10 +114,13 @@ public sealed partial class PrintedPageTests
         var labels = SleeveLabels.Of(
             new(1, "S7", Today, "tray", "F1", default, "",
             [
-                new("pan", 2, Area.Zero, Money.Zero, "N", Fate.Negative, ""), new("pan", 1, Area.Zero, Money.Zero, "N", Fate.Reject, ""),
-                new("pan", 1, Area.Zero, Money.Zero, "N", Fate.Dummy, ""), new("roll", 1, Area.Zero, Money.Zero, "N", Fate.Negative, ""),
+                new("pan", 2, Area.Zero, Money.Zero, "N", Fate.Negative, ""),
+                new("pan", 1, Area.Zero, Money.Zero, "N", Fate.Reject, ""),
+                new("pan", 1, Area.Zero, Money.Zero, "N", Fate.Dummy, ""),
+                new("roll", 1, Area.Zero, Money.Zero, "N", Fate.Negative, ""),
             ]),
-            [Sheet(1, "2026-041", Fate.Negative, "mill race"), Sheet(2, "2026-042", Fate.Keeper, ""), Sheet(3, null, Fate.Reject, "")], Holdings());
+            [Sheet(1, "2026-041", Fate.Negative, "mill race"), Sheet(2, "2026-042", Fate.Keeper, ""),
+                Sheet(3, null, Fate.Reject, "")], Holdings());
         Assert.Equal(["2026-041", "2026-042", "S7-04"], labels.Select(label => label.Title));
         Assert.Contains("mill race", labels[0].Lines);
         Assert.Equal([false, true, false], labels.Select(label => label.Lines.Contains("keeper")));
@@ -121,10 +129,13 @@ public sealed partial class PrintedPageTests
     [Fact]
     public void The_label_of_water_claims_no_chemical()
     {
-        var water = Film() with { Code = "water", Kind = ItemKind.Chemical, Role = ItemRole.Water, Format = null, Unit = Unit.Millilitre };
-        var bottle = new Container(new(300), "water/1", new(new(1), "water", Today, Quantity.Of(5000, Unit.Millilitre), Money.Zero, "", null, ""),
+        var water = Film() with { Code = "water", Kind = ItemKind.Chemical, Role = ItemRole.Water,
+            Format = null, Unit = Unit.Millilitre };
+        var bottle = new Container(new(300), "water/1",
+            new(new(1), "water", Today, Quantity.Of(5000, Unit.Millilitre), Money.Zero, "", null, ""),
             Quantity.Of(5000, Unit.Millilitre), Quantity.Of(5000, Unit.Millilitre), Money.Zero, null);
-        Assert.Contains("For the darkroom: not for drinking.", BottleLabel.Of(bottle, water, MeasureStyle.Metric).SmallPrint);
+        Assert.Contains("For the darkroom: not for drinking.",
+            BottleLabel.Of(bottle, water, MeasureStyle.Metric).SmallPrint);
         Assert.Empty(BottleLabel.Of(bottle, water with { Kind = ItemKind.Supply }, MeasureStyle.Metric).SmallPrint);
     }
 
@@ -144,14 +155,16 @@ public sealed partial class PrintedPageTests
         var bath = holdings.Baths.First();
         yield return MixingSheet.Of(Plan(), Hostile, MeasureStyle.Metric);
         yield return BottleLabel.Page(
-            [BottleLabel.Of(bath, holdings.Item(bath.Item)! with { Name = Hostile, Cautions = Hostile }, MeasureStyle.Metric)],
+            [BottleLabel.Of(bath, holdings.Item(bath.Item)! with { Name = Hostile, Cautions = Hostile },
+                MeasureStyle.Metric)],
             LabelSheet.Of(LabelPaper.A4, 1, 3, (10, 10), null));
         yield return BoxLabel.Page([BoxLabel.Of(Film(), Hostile, null, Today)], LabelSheet.Large);
         yield return TallySlip.Of(new(bath, bath.MixedOn), [Film()], MeasureStyle.Metric);
         yield return WallCard.Of(holdings);
         yield return SleeveLabels.Page(
             SleeveLabels.Of(
-                new(1, Hostile, Today, Hostile, null, default, "", [new("x", 2, Area.Zero, Money.Zero, Hostile, Fate.Negative, Hostile)]),
+                new(1, Hostile, Today, Hostile, null, default, "",
+                    [new("x", 2, Area.Zero, Money.Zero, Hostile, Fate.Negative, Hostile)]),
                 [Sheet(1, Hostile, Fate.Keeper, Hostile)], holdings),
             LabelSheet.Small);
     }
@@ -161,11 +174,13 @@ public sealed partial class PrintedPageTests
 
     private static Item Film() => new()
     {
-        Code = "pan", Name = Hostile, Kind = ItemKind.Film, Format = Format.Parse("8x10"), Unit = Unit.Sheet, Pack = new(25, Unit.Sheet),
+        Code = "pan", Name = Hostile, Kind = ItemKind.Film, Format = Format.Parse("8x10"),
+        Unit = Unit.Sheet, Pack = new(25, Unit.Sheet),
     };
 
     private static SessionPlan Plan() => Assert.IsType<Planned>(SessionPlanning.Of(
-        new() { Process = "tray", Sheets = [new() { Film = "pan", Count = 5, Subject = Hostile, Holder = Hostile }, new() { Film = "pan", Count = 1, Group = "N+1" }] },
+        new() { Process = "tray", Sheets = [new() { Film = "pan", Count = 5, Subject = Hostile, Holder = Hostile },
+            new() { Film = "pan", Count = 1, Group = "N+1" }] },
         Holdings())).Plan;
 
     /// <summary>Hostile names on the shelf; the rules never see them.</summary>
@@ -187,20 +202,21 @@ public sealed partial class PrintedPageTests
         [
             new()
             {
-                Number = 1, Role = ItemRole.Developer, Item = "syrup", Dilution = Dilution.Parse("1+49"), Per = StepPer.Batch, Note = Hostile,
-                WorkingVolume = Volume.FromMillilitres(1250), Minutes = 11,
+                Number = 1, Role = ItemRole.Developer, Item = "syrup", Dilution = Dilution.Parse("1+49"),
+                Per = StepPer.Batch, Note = Hostile, WorkingVolume = Volume.FromMillilitres(1250), Minutes = 11,
             },
             new() { Number = 2, Role = ItemRole.Fixer, Item = "fix", Use = StepUse.Reused, Note = Hostile },
         ]));
         holdings.Put(new Core.Baths.Bath
         {
-            Place = new(200), Code = Hostile, Item = "fix", Role = ItemRole.Fixer, Material = Core.Baths.BathMaterial.Film,
-            WorkingVolume = Volume.FromMillilitres(1500), Dilution = Dilution.Parse("1+4"), MixedOn = Today,
-            Capacity = new(Area.FromSquareInches(2000), Hostile),
+            Place = new(200), Code = Hostile, Item = "fix", Role = ItemRole.Fixer,
+            Material = Core.Baths.BathMaterial.Film, WorkingVolume = Volume.FromMillilitres(1500),
+            Dilution = Dilution.Parse("1+4"), MixedOn = Today, Capacity = new(Area.FromSquareInches(2000), Hostile),
         });
         return holdings;
     }
 
-    [GeneratedRegex(@"<(?:script|img|link|iframe|object|embed|audio|video|source|base|form)\b|@import|url\(|\b(?:src|href|srcset)\s*=""", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(
+        @"<(?:script|img|link|iframe|object|embed|audio|video|source|base|form)\b|@import|url\(|\b(?:src|href|srcset)\s*=""", RegexOptions.IgnoreCase)]
     private static partial Regex Loads();
 }

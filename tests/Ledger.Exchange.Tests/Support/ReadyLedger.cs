@@ -2,7 +2,9 @@ using System.Collections.Concurrent;
 
 namespace Ledger.Tests;
 
-/// <summary>Ledgers to test with, each made once in a run and copied after that: making one takes longer than most tests do.</summary>
+/// <summary>
+/// Ledgers to test with, each made once in a run and copied after that: making one takes longer than most tests do.
+/// </summary>
 internal static class ReadyLedger
 {
     private static readonly ConcurrentDictionary<LocalDate, Lazy<byte[]>> _empty = new();
@@ -17,7 +19,8 @@ internal static class ReadyLedger
     private static void FillWithDemoYear(LedgerFile ledger)
     {
         var year = Exchange.Import.DemoYear.Read(ledger.Today);
-        Assert.Empty(ledger.Import(year, dryRun: false, progress: null, CancellationToken.None).Refused.Select(refused => refused.Refusal.Sentence));
+        Assert.Empty(ledger.Import(year, dryRun: false, progress: null,
+            CancellationToken.None).Refused.Select(refused => refused.Refusal.Sentence));
     }
 
     private static LedgerFile Copy(

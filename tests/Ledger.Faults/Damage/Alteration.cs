@@ -58,11 +58,14 @@ public sealed record Alteration(string Name, Func<byte[], Random, (byte[] Bytes,
         }),
     ];
 
-    /// <summary>Whether it always destroys what the database needs, so that it is seen whatever the tables hold.</summary>
+    /// <summary>
+    /// Whether it always destroys what the database needs, so that it is seen whatever the tables hold.
+    /// </summary>
     public bool IsAlwaysSeen { get; init; }
 
     /// <summary>SQLite's database file format: the page size stands big-endian at offset 16, 1 for 65536.</summary>
-    private static int PageSize(byte[] bytes) => BinaryPrimitives.ReadUInt16BigEndian(bytes.AsSpan(16)) is var size && size == 1 ? 65536 : size;
+    private static int PageSize(byte[] bytes) =>
+        BinaryPrimitives.ReadUInt16BigEndian(bytes.AsSpan(16)) is var size && size == 1 ? 65536 : size;
 
     private static int Pages(byte[] bytes) => bytes.Length / PageSize(bytes);
 

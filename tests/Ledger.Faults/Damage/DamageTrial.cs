@@ -3,10 +3,14 @@ using Ledger.Faults.Verdicts;
 
 namespace Ledger.Faults.Damage;
 
-/// <summary>A ledger is altered behind the program's back: what changes a reading must be reported, by the check or by what is asked.</summary>
+/// <summary>
+/// A ledger is altered behind the program's back: what changes a reading must be reported, by the check or by what is
+/// asked.
+/// </summary>
 public static class DamageTrial
 {
-    private static readonly string[] _readings = ["today", "shelf", "baths", "holders", "sessions", "prints", "costs", "reorder", "journal", "item fen80", "settings"];
+    private static readonly string[] _readings = ["today", "shelf", "baths", "holders", "sessions",
+        "prints", "costs", "reorder", "journal", "item fen80", "settings"];
 
     /// <summary>Tries one way of altering it many times.</summary>
     /// <param name="alteration">The way.</param>
@@ -32,21 +36,28 @@ public static class DamageTrial
         File.WriteAllBytes(room.Ledger, altered);
         var check = room.Run("check");
         if (check.Hung || check.IsUnexplained)
-            return [new(FlawKind.Unexplained, $"{what}: check ended with {check.Status}: {check.Errors.ReplaceLineEndings(" ")}")];
+            return [new(FlawKind.Unexplained,
+                $"{what}: check ended with {check.Status}: {check.Errors.ReplaceLineEndings(" ")}")];
         if (check.Status != 0)
             return [];
-        return Unseen(room, whole) is { } reading ? [new(FlawKind.Unreported, $"{what}: {reading} is another one, and check finds nothing")] : [];
+        return Unseen(room, whole) is { } reading
+            ? [new(FlawKind.Unreported, $"{what}: {reading} is another one, and check finds nothing")]
+            : [];
     }
 
     /// <summary>A reading that is another one than that of the whole ledger, or null.</summary>
     private static string? Unseen(Room room, Answers whole) =>
         Answers.Tables(room) == whole.OfTables ? null
-            : _readings.FirstOrDefault(reading => Answers.Reading(room, reading) is { Status: 0 } ran && ran.Output != whole.OfReading(reading));
+            : _readings.FirstOrDefault(reading => Answers.Reading(room, reading) is { Status: 0 } ran
+                && ran.Output != whole.OfReading(reading));
 
-    /// <summary>What a ledger answers. Where all its tables are alike, so are all its readings, which saves asking for them.</summary>
+    /// <summary>
+    /// What a ledger answers. Where all its tables are alike, so are all its readings, which saves asking for them.
+    /// </summary>
     private sealed class Answers(Room room)
     {
-        private readonly Dictionary<string, string> _readings = DamageTrial._readings.ToDictionary(reading => reading, reading => Reading(room, reading).Output);
+        private readonly Dictionary<string, string> _readings = DamageTrial._readings.ToDictionary(reading => reading,
+            reading => Reading(room, reading).Output);
 
         public string OfTables { get; } = Tables(room);
 
@@ -58,7 +69,8 @@ public static class DamageTrial
         {
             room.Run("export", room.Path("tables"));
             return !Directory.Exists(room.Path("tables")) ? ""
-                : string.Concat(Directory.EnumerateFiles(room.Path("tables")).Order().Select(file => Path.GetFileName(file) + File.ReadAllText(file)));
+                : string.Concat(Directory.EnumerateFiles(room.Path("tables")).Order()
+                    .Select(file => Path.GetFileName(file) + File.ReadAllText(file)));
         }
     }
 }

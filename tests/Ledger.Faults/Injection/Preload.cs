@@ -5,7 +5,8 @@ namespace Ledger.Faults.Injection;
 /// <summary>The library that is preloaded before libc, compiled once for each run of the harness.</summary>
 public static class Preload
 {
-    private static readonly string Source = Path.Combine(NativeBinary.Root, "tests", "Ledger.Faults", "Injection", "faults.c");
+    private static readonly string Source = Path.Combine(NativeBinary.Root, "tests", "Ledger.Faults",
+        "Injection", "faults.c");
 
     private static readonly Lazy<string> _compiled = new(Compile);
 

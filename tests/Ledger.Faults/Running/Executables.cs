@@ -17,11 +17,13 @@ public static class Executables
     /// <param name="folder">Where it runs; otherwise here.</param>
     /// <param name="variables">What its environment holds besides.</param>
     public static Ran Run(
-        string program, IEnumerable<string> arguments, string? folder = null, IReadOnlyDictionary<string, string>? variables = null)
+        string program, IEnumerable<string> arguments, string? folder = null,
+        IReadOnlyDictionary<string, string>? variables = null)
     {
         var start = new ProcessStartInfo(program, arguments)
         {
-            WorkingDirectory = folder ?? "", RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true,
+            WorkingDirectory = folder ?? "", RedirectStandardOutput = true, RedirectStandardError = true,
+            RedirectStandardInput = true,
         };
         foreach (var (name, value) in variables ?? new Dictionary<string, string>())
             start.Environment[name] = value;

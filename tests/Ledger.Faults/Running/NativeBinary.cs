@@ -10,14 +10,18 @@ public static class NativeBinary
 
     /// <summary>The binary that the variable names, otherwise one that is published now.</summary>
     /// <exception cref="InvalidOperationException">It cannot be published, or not without a warning.</exception>
-    public static string FilePath => Environment.GetEnvironmentVariable("TRAYLEDGER_BINARY") is { Length: > 0 } named ? named : _path.Value;
+    public static string FilePath => Environment.GetEnvironmentVariable("TRAYLEDGER_BINARY") is { Length: > 0 } named
+        ? named
+        : _path.Value;
 
     private static string Publish()
     {
-        var published = Executables.Run("dotnet", ["publish", "src/Ledger.App", "-c", "Release", "-o", "artifacts/publish"], Root);
+        var published = Executables.Run("dotnet",
+            ["publish", "src/Ledger.App", "-c", "Release", "-o", "artifacts/publish"], Root);
         if (published.Status != 0 || published.Output.Contains("warning", StringComparison.Ordinal))
             throw new InvalidOperationException(published.Output + published.Errors);
-        return Path.Combine(Root, "artifacts", "publish", OperatingSystem.IsWindows() ? "trayledger.exe" : "trayledger");
+        return Path.Combine(Root, "artifacts", "publish",
+            OperatingSystem.IsWindows() ? "trayledger.exe" : "trayledger");
     }
 
     private static string FindRoot()

@@ -15,5 +15,6 @@ public sealed record Ran(int Status, string Output, string Errors, TimeSpan Last
     public bool Hung => Status == -1;
 
     /// <summary>Whether it ended as a program must not end: by a fault of its own.</summary>
-    public bool IsUnexplained => !WasKilled && (Status is not (0 or 2 or 3 or 4) || Errors.Contains("   at ", StringComparison.Ordinal));
+    public bool IsUnexplained =>
+        !WasKilled && (Status is not (0 or 2 or 3 or 4) || Errors.Contains("   at ", StringComparison.Ordinal));
 }

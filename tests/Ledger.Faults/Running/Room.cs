@@ -2,7 +2,10 @@ using Ledger.Faults.Injection;
 
 namespace Ledger.Faults.Running;
 
-/// <summary>A folder of its own with a ledger in it, and the program that works there. It is in memory where the system has such a folder.</summary>
+/// <summary>
+/// A folder of its own with a ledger in it, and the program that works there. It is in memory where the system has such
+/// a folder.
+/// </summary>
 public sealed class Room : IDisposable
 {
     private const string Memory = "/dev/shm";
@@ -33,7 +36,8 @@ public sealed class Room : IDisposable
 
     /// <summary>What is in the room, by its path from there.</summary>
     public IReadOnlyList<string> Files =>
-        [.. Directory.EnumerateFiles(Folder, "*", SearchOption.AllDirectories).Select(file => System.IO.Path.GetRelativePath(Folder, file)).Order()];
+        [.. Directory.EnumerateFiles(Folder, "*", SearchOption.AllDirectories)
+            .Select(file => System.IO.Path.GetRelativePath(Folder, file)).Order()];
 
     private string Log => System.IO.Path.Combine(_outer.FullName, "calls");
 
@@ -60,7 +64,8 @@ public sealed class Room : IDisposable
     public Ran Run(params string[] arguments) => RunOn(Ledger, arguments);
 
     /// <summary>Runs the program on another file.</summary>
-    public static Ran RunOn(string ledger, params string[] arguments) => Executables.Run(NativeBinary.FilePath, ["--file", ledger, .. arguments]);
+    public static Ran RunOn(string ledger, params string[] arguments) =>
+        Executables.Run(NativeBinary.FilePath, ["--file", ledger, .. arguments]);
 
     /// <summary>Runs the program and expects it to succeed.</summary>
     /// <exception cref="InvalidOperationException">It did not.</exception>
@@ -75,7 +80,9 @@ public sealed class Room : IDisposable
         return ran with { Calls = Calls };
     }
 
-    /// <summary>What the environment must hold for a program's calls to be counted, and one of them to go wrong.</summary>
+    /// <summary>
+    /// What the environment must hold for a program's calls to be counted, and one of them to go wrong.
+    /// </summary>
     internal IReadOnlyDictionary<string, string> Faulty(Fault? fault) => new Dictionary<string, string>
     {
         ["LD_PRELOAD"] = Preload.Library, ["FAULTS_ROOT"] = Folder, ["FAULTS_LOG"] = Log,
@@ -84,7 +91,8 @@ public sealed class Room : IDisposable
 
     /// <summary>The calls that were counted, or the one that was struck: "write ledger.db-wal".</summary>
     internal IReadOnlyList<string> Calls => !File.Exists(Log) ? []
-        : [.. File.ReadAllLines(Log).Select(line => line.Replace(Folder + "/", "", StringComparison.Ordinal).Replace('\t', ' '))];
+        : [.. File.ReadAllLines(Log)
+            .Select(line => line.Replace(Folder + "/", "", StringComparison.Ordinal).Replace('\t', ' '))];
 
     /// <inheritdoc/>
     public void Dispose() => _outer.Delete(recursive: true);

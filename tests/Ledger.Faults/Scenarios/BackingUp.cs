@@ -22,7 +22,8 @@ public sealed class BackingUp() : Scenario("backup")
     public override IEnumerable<Flaw> Judge(Room room, Ran ran)
     {
         if (Proof.Of(room) is var ledger && (!ledger.IsWhole || ledger.Entries != _entries))
-            yield return new(FlawKind.Lost, $"the ledger is not whole: {ledger.Trouble}, {ledger.Entries} entries of {_entries}");
+            yield return new(FlawKind.Lost,
+                $"the ledger is not whole: {ledger.Trouble}, {ledger.Entries} entries of {_entries}");
         if (!File.Exists(room.Path("copy.db")))
         {
             if (IsAcknowledged(ran))
@@ -30,7 +31,8 @@ public sealed class BackingUp() : Scenario("backup")
         }
         else if (Proof.Of(room, room.Path("copy.db")) is var copy && (!copy.IsWhole || copy.Entries != _entries))
         {
-            yield return new(FlawKind.HalfDone, $"the backup is not whole: {copy.Trouble}, {copy.Entries} entries of {_entries}");
+            yield return new(FlawKind.HalfDone,
+                $"the backup is not whole: {copy.Trouble}, {copy.Entries} entries of {_entries}");
         }
     }
 

@@ -4,8 +4,8 @@ using Ledger.Faults.Verdicts;
 namespace Ledger.Faults.Scenarios;
 
 /// <summary>
-/// An export takes the place of an earlier one: all files are old, all are new, or a mark says that it was broken off; the next export then
-/// makes all of them new.
+/// An export takes the place of an earlier one: all files are old, all are new, or a mark says that it was broken off;
+/// the next export then makes all of them new.
 /// </summary>
 public sealed class ExportingAgain() : Scenario("export in place of an earlier one")
 {
@@ -46,7 +46,8 @@ public sealed class ExportingAgain() : Scenario("export in place of an earlier o
     }
 
     private static Dictionary<string, string> Tables(Room room) => room.Files
-        .Where(file => file.EndsWith(".csv", StringComparison.Ordinal)).ToDictionary(file => file, file => File.ReadAllText(room.Path(file)));
+        .Where(file => file.EndsWith(".csv", StringComparison.Ordinal)).ToDictionary(file => file,
+            file => File.ReadAllText(room.Path(file)));
 
     private static bool IsSame(Dictionary<string, string> one, Dictionary<string, string> other) =>
         one.Count == other.Count && one.All(table => other.GetValueOrDefault(table.Key) == table.Value);

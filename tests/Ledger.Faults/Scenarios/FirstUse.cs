@@ -3,7 +3,9 @@ using Ledger.Faults.Verdicts;
 
 namespace Ledger.Faults.Scenarios;
 
-/// <summary>The first entry makes the ledger. Whatever became of it, the next command finds a ledger or makes one.</summary>
+/// <summary>
+/// The first entry makes the ledger. Whatever became of it, the next command finds a ledger or makes one.
+/// </summary>
 public sealed class FirstUse() : Scenario("first use")
 {
     /// <inheritdoc/>
@@ -34,5 +36,6 @@ public sealed class FirstUse() : Scenario("first use")
     /// <inheritdoc/>
     public override bool MayStand(string file) => file == "ledger.db";
 
-    private static IReadOnlyList<string> Item(string code) => ["record", "item", code, "--kind", "film", "--format", "8x10", "--pack", "25"];
+    private static IReadOnlyList<string> Item(string code) =>
+        ["record", "item", code, "--kind", "film", "--format", "8x10", "--pack", "25"];
 }

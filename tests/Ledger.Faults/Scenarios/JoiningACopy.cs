@@ -3,7 +3,8 @@ using Ledger.Faults.Running;
 namespace Ledger.Faults.Scenarios;
 
 /// <summary>What a copy of the ledger knows is added: all of it, and what follows from it, or nothing.</summary>
-public sealed class JoiningACopy() : Posting("join a copy", 2, "2 entries added", room => ["join", room.Path("other.db")])
+public sealed class JoiningACopy() : Posting("join a copy", 2, "2 entries added",
+    room => ["join", room.Path("other.db")])
 {
     /// <inheritdoc/>
     public override void Prepare(Room room)

@@ -3,7 +3,10 @@ using Ledger.Faults.Verdicts;
 
 namespace Ledger.Faults.Scenarios;
 
-/// <summary>A ledger of an older version is opened: it is brought up to date or stays what it was, and a copy of it is kept at most once.</summary>
+/// <summary>
+/// A ledger of an older version is opened: it is brought up to date or stays what it was, and a copy of it is kept at
+/// most once.
+/// </summary>
 /// <param name="name">Of which ledger.</param>
 /// <param name="make">Makes the older ledger under a path.</param>
 public sealed class Migration(string name, Action<string> make) : Scenario(name)
@@ -32,7 +35,8 @@ public sealed class Migration(string name, Action<string> make) : Scenario(name)
         if (!proof.IsWhole || next.Status != 0)
             yield return new(FlawKind.Lost, $"the ledger is not whole: {proof.Trouble}{next.Errors}");
         else if (proof.Entries != _entries || next.Output != _shelf)
-            yield return new(FlawKind.Lost, $"{proof.Entries} entries of {_entries} are there, or the shelf is another one");
+            yield return new(FlawKind.Lost,
+                $"{proof.Entries} entries of {_entries} are there, or the shelf is another one");
         if (Copies(room) is { Count: > 1 } copies)
             yield return new(FlawKind.HalfDone, $"it is kept more than once: {string.Join(", ", copies)}");
         foreach (var copy in Copies(room))
@@ -45,5 +49,6 @@ public sealed class Migration(string name, Action<string> make) : Scenario(name)
     /// <inheritdoc/>
     public override bool MayStand(string file) => file.EndsWith(".backup", StringComparison.Ordinal);
 
-    private static List<string> Copies(Room room) => [.. room.Files.Where(file => file.EndsWith(".backup", StringComparison.Ordinal))];
+    private static List<string> Copies(Room room) =>
+        [.. room.Files.Where(file => file.EndsWith(".backup", StringComparison.Ordinal))];
 }

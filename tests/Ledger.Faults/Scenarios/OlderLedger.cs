@@ -27,10 +27,13 @@ internal static class OlderLedger
             CREATE TABLE [SchemaVersions] (SchemaVersionID INTEGER CONSTRAINT 'PK_SchemaVersions_SchemaVersionID' PRIMARY KEY AUTOINCREMENT NOT NULL,
                 ScriptName TEXT NOT NULL, Applied DATETIME NOT NULL)
             """);
-        foreach (var script in Directory.EnumerateFiles(Path.Combine(NativeBinary.Root, "migrations"), "*.sql").Order().Take(scripts))
+        foreach (var script in Directory.EnumerateFiles(Path.Combine(NativeBinary.Root, "migrations"), "*.sql")
+            .Order().Take(scripts))
         {
             Execute(connection, File.ReadAllText(script));
-            Execute(connection, $"INSERT INTO SchemaVersions (ScriptName, Applied) VALUES ('migrations/{Path.GetFileName(script)}', '2026-01-01')");
+            Execute(connection,
+                $"INSERT INTO SchemaVersions (ScriptName, Applied) VALUES ('migrations/{Path.GetFileName(script)}', "
+                    + "'2026-01-01')");
         }
     }
 

@@ -9,7 +9,8 @@ public sealed class OnTheScreens() : Posting("record on the screens", 1, null, _
     private const string Ended = "ended with ";
 
     private (string Key, string Then)[] Keys =>
-        [("2", "Corvane Fen 80"), ("c", "Really there"), ("47", "47"), ("Tab", "47"), ("spilt", "spilt"), ("F8", Recorded), ("C-q", Ended)];
+        [("2", "Corvane Fen 80"), ("c", "Really there"), ("47", "47"), ("Tab", "47"), ("spilt", "spilt"),
+            ("F8", Recorded), ("C-q", Ended)];
 
     /// <inheritdoc/>
     public override bool IsAcknowledged(Ran ran) => ran.Output.Contains(Recorded, StringComparison.Ordinal);
@@ -45,7 +46,9 @@ public sealed class OnTheScreens() : Posting("record on the screens", 1, null, _
                 break;
             terminal.Press(key);
             // A fault shows a sentence in place of what was expected; the next key is pressed all the same.
-            seen = fault is { Kills: false } && key == "F8" ? Settled(terminal) : terminal.Await(then, Ended, "same key again");
+            seen = fault is { Kills: false } && key == "F8"
+                ? Settled(terminal)
+                : terminal.Await(then, Ended, "same key again");
         }
 
         if (terminal.Await(Ended, "same key again").Contains("same key again", StringComparison.Ordinal))
@@ -61,5 +64,6 @@ public sealed class OnTheScreens() : Posting("record on the screens", 1, null, _
     }
 
     private static int StatusIn(string screen) =>
-        int.Parse(screen[(screen.IndexOf(Ended, StringComparison.Ordinal) + Ended.Length)..].Split()[0], System.Globalization.CultureInfo.InvariantCulture);
+        int.Parse(screen[(screen.IndexOf(Ended, StringComparison.Ordinal) + Ended.Length)..].Split()[0],
+            System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -5,10 +5,11 @@ using Microsoft.Data.Sqlite;
 namespace Ledger.Faults.Scenarios;
 
 /// <summary>
-/// A backup is put back. A whole ledger always stands under its name, the old one or the restored one, and once it is the restored one
-/// the old one is kept beside it with every entry, those in its log among them.
+/// A backup is put back. A whole ledger always stands under its name, the old one or the restored one, and once it is
+/// the restored one the old one is kept beside it with every entry, those in its log among them.
 /// </summary>
-/// <param name="hasLog">Whether the last entries of the old one stand in its log only, as after a program that was killed.</param>
+/// <param name="hasLog">Whether the last entries of the old one stand in its log only, as after a program that was
+/// killed.</param>
 public sealed class Restoring(bool hasLog) : Scenario(hasLog ? "restore over a ledger with a log" : "restore")
 {
     private long _old;
@@ -38,21 +39,28 @@ public sealed class Restoring(bool hasLog) : Scenario(hasLog ? "restore over a l
         if (!proof.IsWhole)
             yield return new(FlawKind.Lost, $"no whole ledger stands under its name: {proof.Trouble}");
         else if (proof.Entries != _old && proof.Entries != _restored)
-            yield return new(FlawKind.HalfDone, $"{proof.Entries} entries; the old ledger had {_old}, the backup {_restored}");
+            yield return new(FlawKind.HalfDone,
+                $"{proof.Entries} entries; the old ledger had {_old}, the backup {_restored}");
         else if (proof.Entries != _restored && IsAcknowledged(ran))
             yield return new(FlawKind.Lost, "nothing was restored, though the program ended with 0");
-        else if (proof.Entries == _restored && !Kept(room).Any(file => Proof.Of(room, room.Path(file)) is { IsWhole: true } old && old.Entries == _old))
+        else if (proof.Entries == _restored
+            && !Kept(room).Any(file => Proof.Of(room, room.Path(file)) is { IsWhole: true } old && old.Entries == _old))
             yield return new(FlawKind.Lost, $"the old ledger with its {_old} entries is gone");
-        else if (proof.Entries == _restored && !ran.WasKilled && ran.Status != 0 && !ran.Errors.Contains("restored", StringComparison.Ordinal))
-            yield return new(FlawKind.Unreported, $"it is restored, and the program ended with {ran.Status}: {ran.Errors}");
+        else if (proof.Entries == _restored && !ran.WasKilled && ran.Status != 0
+            && !ran.Errors.Contains("restored", StringComparison.Ordinal))
+            yield return new(FlawKind.Unreported,
+                $"it is restored, and the program ended with {ran.Status}: {ran.Errors}");
     }
 
     /// <inheritdoc/>
     public override bool MayStand(string file) => file.EndsWith(".old", StringComparison.Ordinal);
 
-    private static IEnumerable<string> Kept(Room room) => room.Files.Where(file => file.EndsWith(".old", StringComparison.Ordinal));
+    private static IEnumerable<string> Kept(Room room) =>
+        room.Files.Where(file => file.EndsWith(".old", StringComparison.Ordinal));
 
-    /// <summary>Copies the file and its log as they stand while a second connection keeps the log from being emptied.</summary>
+    /// <summary>
+    /// Copies the file and its log as they stand while a second connection keeps the log from being emptied.
+    /// </summary>
     private static void LeaveInLog(Room room)
     {
         using var connection = new SqliteConnection($"Data Source={room.Ledger};Pooling=False");

@@ -4,7 +4,9 @@ using Ledger.Faults.Verdicts;
 
 namespace Ledger.Faults.Scenarios;
 
-/// <summary>One thing that a user does with a ledger, and what must hold after it was broken off or met a fault.</summary>
+/// <summary>
+/// One thing that a user does with a ledger, and what must hold after it was broken off or met a fault.
+/// </summary>
 /// <param name="name">What is done.</param>
 public abstract class Scenario(string name)
 {

@@ -7,7 +7,9 @@ namespace Ledger.Faults.Scenarios;
 /// <summary>Tries one scenario with many faults, each in a copy of the same room.</summary>
 public static class Trial
 {
-    /// <summary>How often the program is used afterwards before a file that is left over counts as one that stays for good.</summary>
+    /// <summary>
+    /// How often the program is used afterwards before a file that is left over counts as one that stays for good.
+    /// </summary>
     private const int MostNext = 3;
 
     /// <summary>Tries a scenario.</summary>
@@ -20,7 +22,8 @@ public static class Trial
         using var template = new Room();
         scenario.Prepare(template);
         var outcome = new Outcome(scenario.Name);
-        var plan = FaultPlan.Of(Calls(scenario, template, out var lasted), scenario.IsOfInterest, lasted, most, moments, new Random(seed));
+        var plan = FaultPlan.Of(Calls(scenario, template, out var lasted), scenario.IsOfInterest,
+            lasted, most, moments, new Random(seed));
         Parallel.ForEach(
             plan, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount },
             fault => outcome.Add(Try(scenario, template, fault)));
@@ -32,7 +35,8 @@ public static class Trial
         using var room = template.Copy();
         var ran = scenario.Run(room, null);
         if (ran.Status != 0)
-            throw new InvalidOperationException($"{scenario.Name} ends with {ran.Status} without a fault: {ran.Errors}");
+            throw new InvalidOperationException(
+                $"{scenario.Name} ends with {ran.Status} without a fault: {ran.Errors}");
         scenario.Learn(room);
         lasted = ran.Lasted;
         return ran.Calls;
@@ -44,14 +48,17 @@ public static class Trial
         var ran = scenario.Run(room, fault);
         var flaws = new List<Flaw>();
         if (ran.Hung || ran.IsUnexplained)
-            flaws.Add(new(FlawKind.Unexplained, ran.Hung ? $"it did not end: {ran.Output}" : $"it ended with {ran.Status}: {ran.Errors}"));
+            flaws.Add(new(FlawKind.Unexplained,
+                ran.Hung ? $"it did not end: {ran.Output}" : $"it ended with {ran.Status}: {ran.Errors}"));
         flaws.AddRange(scenario.Judge(room, ran));
         for (var next = 0; next < MostNext && Strays(scenario, template, room).Any(); next++)
             scenario.RunNext(room);
         if (Strays(scenario, template, room).ToList() is { Count: > 0 } left)
             flaws.Add(new(FlawKind.HalfDone, $"{string.Join(", ", left)} stays for good"));
 
-        return [.. flaws.Select(flaw => flaw with { Sentence = $"{fault}: {flaw.Sentence.Trim().ReplaceLineEndings(" ")}" })];
+        return [
+            .. flaws.Select(
+                flaw => flaw with { Sentence = $"{fault}: {flaw.Sentence.Trim().ReplaceLineEndings(" ")}" })];
     }
 
     private static IEnumerable<string> Strays(Scenario scenario, Room template, Room room) =>

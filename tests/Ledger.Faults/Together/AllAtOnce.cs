@@ -4,7 +4,9 @@ using Ledger.Faults.Verdicts;
 
 namespace Ledger.Faults.Together;
 
-/// <summary>Several processes meet a ledger that is not there yet, or is of an older version: one makes it, the others wait.</summary>
+/// <summary>
+/// Several processes meet a ledger that is not there yet, or is of an older version: one makes it, the others wait.
+/// </summary>
 public static class AllAtOnce
 {
     private const int Processes = 4;
@@ -15,7 +17,8 @@ public static class AllAtOnce
 
     /// <summary>An older ledger opened by several processes.</summary>
     public static Outcome Migration(int rounds) => Rounds(
-        "migration by four at once", rounds, room => OlderLedger.OfScripts(room.Ledger, 5), (room, _) => room.Run("show", "shelf"), 0);
+        "migration by four at once", rounds, room => OlderLedger.OfScripts(room.Ledger, 5),
+        (room, _) => room.Run("show", "shelf"), 0);
 
     private static Outcome Rounds(string name, int rounds, Action<Room> prepare, Func<Room, int, Ran> run, long entries)
     {
@@ -24,7 +27,8 @@ public static class AllAtOnce
         {
             using var room = new Room();
             prepare(room);
-            var ran = Task.WhenAll(Enumerable.Range(0, Processes).Select(i => Task.Run(() => run(room, i)))).GetAwaiter().GetResult();
+            var ran = Task.WhenAll(Enumerable.Range(0, Processes).Select(i => Task.Run(() => run(room, i))))
+                .GetAwaiter().GetResult();
             outcome.Add(Judge(room, ran, entries));
         }
 
@@ -40,7 +44,8 @@ public static class AllAtOnce
                 $"one of them ended with {failed.Status}: {failed.Errors.ReplaceLineEndings(" ")}");
         }
 
-        if (Proof.Of(room) is var proof && (!proof.IsWhole || (ran.All(one => one.Status == 0) && proof.Entries != entries)))
+        if (Proof.Of(room) is var proof
+            && (!proof.IsWhole || (ran.All(one => one.Status == 0) && proof.Entries != entries)))
             yield return new(FlawKind.Lost, $"{proof.Trouble} {proof.Entries} entries of {entries}");
         if (room.Files.Count(file => file.EndsWith(".backup", StringComparison.Ordinal)) > 1)
             yield return new(FlawKind.HalfDone, "it is kept more than once");

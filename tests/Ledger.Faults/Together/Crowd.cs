@@ -4,7 +4,9 @@ using Ledger.Faults.Verdicts;
 
 namespace Ledger.Faults.Together;
 
-/// <summary>Readers, backups and imports beside a process that records without a pause: each reading is of one moment.</summary>
+/// <summary>
+/// Readers, backups and imports beside a process that records without a pause: each reading is of one moment.
+/// </summary>
 public static class Crowd
 {
     /// <summary>Runs the crowd.</summary>
@@ -25,19 +27,24 @@ public static class Crowd
             (new("check beside a writer"), checks, (there, _) => Check(there)),
             (new("export beside a writer"), exports, Export),
             (new("backup beside a writer"), backups, BackUp),
-            (new("import beside a writer"), imports, (there, i) => Import(there, i, () => Interlocked.Add(ref acknowledged, 3))),
+            (new("import beside a writer"), imports,
+                (there, i) => Import(there, i, () => Interlocked.Add(ref acknowledged, 3))),
         ];
         var writing = new Outcome("entries beside all of these");
         using var stop = new CancellationTokenSource();
         var writer = Task.Run(() => Write(room, writing, () => Interlocked.Increment(ref acknowledged), stop.Token));
-        var all = tasks.SelectMany(task => Enumerable.Range(0, task.Times).Select(i => (task.Outcome, task.Do, i))).ToArray();
+        var all = tasks.SelectMany(task => Enumerable.Range(0, task.Times).Select(i => (task.Outcome, task.Do, i)))
+            .ToArray();
         new Random(1).Shuffle(all);
         Parallel.ForEach(
-            all, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, one => one.Outcome.Add(one.Do(room, one.i)));
+            all, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount },
+            one => one.Outcome.Add(one.Do(room, one.i)));
         stop.Cancel();
         writer.Wait();
         if (Proof.Of(room) is var proof && (!proof.IsWhole || proof.Entries < before + acknowledged))
-            writing.Add([new(FlawKind.Lost, $"{proof.Trouble} {proof.Entries} entries; {before} and {acknowledged} acknowledged ones")]);
+            writing.Add(
+                [new(FlawKind.Lost,
+                    $"{proof.Trouble} {proof.Entries} entries; {before} and {acknowledged} acknowledged ones")]);
         return [writing, .. tasks.Select(task => task.Outcome)];
     }
 
@@ -59,7 +66,9 @@ public static class Crowd
         if (ran.Status != 0)
             return [Refused("show costs", ran)];
         using var costs = JsonDocument.Parse(ran.Output);
-        return costs.RootElement.GetProperty("reconciles").GetBoolean() ? [] : [new(FlawKind.HalfDone, "the costs do not reconcile")];
+        return costs.RootElement.GetProperty("reconciles").GetBoolean()
+            ? []
+            : [new(FlawKind.HalfDone, "the costs do not reconcile")];
     }
 
     private static IEnumerable<Flaw> Check(Room room) =>
@@ -82,12 +91,15 @@ public static class Crowd
         foreach (var row in ExportedRows.Of(Path.Combine(folder, "balance.csv")))
             Add(row["place_id"], row, -1);
         Directory.Delete(folder, recursive: true);
-        return sums.Values.All(left => left == 0) ? [] : [new(FlawKind.HalfDone, "the exported balances are not those of the exported movements")];
+        return sums.Values.All(left => left == 0)
+            ? []
+            : [new(FlawKind.HalfDone, "the exported balances are not those of the exported movements")];
 
         void Add(string place, IReadOnlyDictionary<string, string> row, int sign)
         {
             var key = (place, row["lot_id"]);
-            sums[key] = sums.GetValueOrDefault(key) + sign * long.Parse(row["quantity"], System.Globalization.CultureInfo.InvariantCulture);
+            sums[key] = sums.GetValueOrDefault(key)
+                + sign * long.Parse(row["quantity"], System.Globalization.CultureInfo.InvariantCulture);
         }
     }
 
@@ -105,7 +117,8 @@ public static class Crowd
     private static IEnumerable<Flaw> Import(Room room, int number, Action acknowledge)
     {
         var file = Path.Combine(Path.GetDirectoryName(room.Folder)!, $"deliveries-{number}.csv");
-        File.WriteAllLines(file, ["date,item,packs,price,reference", .. Enumerable.Range(0, 3).Select(i => $"2026-02-01,syrup,1,44.00,crowd-{number}-{i}")]);
+        File.WriteAllLines(file, ["date,item,packs,price,reference",
+            .. Enumerable.Range(0, 3).Select(i => $"2026-02-01,syrup,1,44.00,crowd-{number}-{i}")]);
         var ran = room.Run("import", "deliveries", file);
         if (ran.Status == 0)
             acknowledge();
@@ -114,7 +127,9 @@ public static class Crowd
 
     /// <summary>It was written, or waited in vain for another one that writes.</summary>
     private static IEnumerable<Flaw> Answered(string what, Ran ran) =>
-        ran.Status == 0 || (ran.Status == 4 && ran.Errors.Contains("locked", StringComparison.Ordinal)) ? [] : [Refused(what, ran)];
+        ran.Status == 0 || (ran.Status == 4 && ran.Errors.Contains("locked", StringComparison.Ordinal))
+            ? []
+            : [Refused(what, ran)];
 
     private static Flaw Refused(string what, Ran ran) => new(
         ran.IsUnexplained ? FlawKind.Unexplained : FlawKind.HalfDone,

@@ -7,6 +7,7 @@ internal static class ExportedRows
     {
         var lines = File.ReadAllLines(path);
         var columns = lines[0].Split(',');
-        return lines.Skip(1).Select(line => columns.Zip(line.Split(',')).ToDictionary(cell => cell.First, cell => cell.Second));
+        return lines.Skip(1)
+            .Select(line => columns.Zip(line.Split(',')).ToDictionary(cell => cell.First, cell => cell.Second));
     }
 }

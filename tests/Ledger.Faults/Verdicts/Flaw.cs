@@ -3,10 +3,14 @@ namespace Ledger.Faults.Verdicts;
 /// <summary>In which way the program failed.</summary>
 public enum FlawKind
 {
-    /// <summary>Something that was acknowledged, or was there before, is gone; or the file can no longer be used.</summary>
+    /// <summary>
+    /// Something that was acknowledged, or was there before, is gone; or the file can no longer be used.
+    /// </summary>
     Lost,
 
-    /// <summary>Something was done in part, or an unfinished file was left that the next run does not clear away.</summary>
+    /// <summary>
+    /// Something was done in part, or an unfinished file was left that the next run does not clear away.
+    /// </summary>
     HalfDone,
 
     /// <summary>Something is not as the user was told, or is damaged without being reported.</summary>

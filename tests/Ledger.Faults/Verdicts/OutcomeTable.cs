@@ -12,7 +12,8 @@ public static class OutcomeTable
         output.WriteLine("|---|---|---|---|---|---|");
         foreach (var outcome in outcomes)
             output.WriteLine(Line(outcome.Name, outcome.Tried, outcome.Count));
-        output.WriteLine(Line("all", outcomes.Sum(outcome => outcome.Tried), kind => outcomes.Sum(outcome => outcome.Count(kind))));
+        output.WriteLine(Line("all", outcomes.Sum(outcome => outcome.Tried),
+            kind => outcomes.Sum(outcome => outcome.Count(kind))));
     }
 
     /// <summary>Writes the flaws; of many of a kind in one scenario a few, spread over all of them.</summary>

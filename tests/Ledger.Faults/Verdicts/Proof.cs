@@ -21,7 +21,9 @@ internal sealed record Proof(string? Trouble, long Entries)
     public static long EntriesIn(Room room) =>
         Of(room) is { IsWhole: true } proof ? proof.Entries : throw new InvalidOperationException(Of(room).Trouble);
 
-    /// <summary>Proves the ledger of a room, or another file there. What was proved of the same bytes holds again.</summary>
+    /// <summary>
+    /// Proves the ledger of a room, or another file there. What was proved of the same bytes holds again.
+    /// </summary>
     public static Proof Of(Room room, string? file = null)
     {
         var path = file ?? room.Ledger;
@@ -32,10 +34,12 @@ internal sealed record Proof(string? Trouble, long Entries)
     }
 
     /// <summary>The number of the first entry of a kind.</summary>
-    public static long FirstOf(Room room, string kind) => Number(room, "SELECT min(id) FROM entry WHERE counts = 1 AND kind = $kind", kind);
+    public static long FirstOf(Room room, string kind) =>
+        Number(room, "SELECT min(id) FROM entry WHERE counts = 1 AND kind = $kind", kind);
 
     /// <summary>The number of the last entry of a kind.</summary>
-    public static long LastOf(Room room, string kind) => Number(room, "SELECT max(id) FROM entry WHERE counts = 1 AND kind = $kind", kind);
+    public static long LastOf(Room room, string kind) =>
+        Number(room, "SELECT max(id) FROM entry WHERE counts = 1 AND kind = $kind", kind);
 
     private static long Number(Room room, string sql, string kind)
     {
@@ -73,7 +77,8 @@ internal sealed record Proof(string? Trouble, long Entries)
             var found = (string)command.ExecuteScalar()!;
             command.CommandText = "SELECT count(*) FROM entry";
             var entries = (long)command.ExecuteScalar()!;
-            return new(found != "ok" ? found : entries != told ? $"check counts {told} entries of {entries}" : null, entries);
+            return new(found != "ok" ? found : entries != told ? $"check counts {told} entries of {entries}" : null,
+                entries);
         }
         catch (SqliteException trouble)
         {
@@ -81,5 +86,6 @@ internal sealed record Proof(string? Trouble, long Entries)
         }
     }
 
-    private static string First(string text) => text.Length <= 200 ? text.ReplaceLineEndings(" ") : text[..200].ReplaceLineEndings(" ");
+    private static string First(string text) =>
+        text.Length <= 200 ? text.ReplaceLineEndings(" ") : text[..200].ReplaceLineEndings(" ");
 }

@@ -1,9 +1,9 @@
 namespace Ledger.Published.Tests.Support;
 
 /// <summary>
-/// Where values that a test checks were published: title, publisher or place, year. It stands on a table, of which it names the columns that are
-/// printed, or on a test, of which it says how many printed values it checks. What carries no source is common practice, arithmetic or this
-/// project's choice, says so, and is not counted.
+/// Where values that a test checks were published: title, publisher or place, year. It stands on a table, of which it
+/// names the columns that are printed, or on a test, of which it says how many printed values it checks. What carries
+/// no source is common practice, arithmetic or this project's choice, says so, and is not counted.
 /// </summary>
 /// <param name="source">Title, publisher or place, year, page or section.</param>
 [AttributeUsage(AttributeTargets.Field | AttributeTargets.Method, AllowMultiple = true)]

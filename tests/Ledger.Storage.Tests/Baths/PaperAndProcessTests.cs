@@ -21,7 +21,8 @@ public sealed class PaperAndProcessTests : IDisposable
     {
         Assert.Contains("no fixer for paper", _file.Refuse(Prints()).Sentence, StringComparison.Ordinal);
         Assert.Equal(RefusalKind.WrongMaterial, _file.Refuse(Prints() with { Bath = "F1" }).Kind);
-        _file.Accept(Some.Bath("P1") with { Material = BathMaterial.Paper, Capacity = new(Area.FromSquareInches(800), "strict, fibre") });
+        _file.Accept(Some.Bath("P1") with { Material = BathMaterial.Paper,
+            Capacity = new(Area.FromSquareInches(800), "strict, fibre") });
         var printed = _file.Accept(Prints());
         Assert.Equal(7, 25 - Now.OnHand(Now.Item("fibre")!).Base);
         Assert.Equal(6 * 80 + 60, Now.Bath("P1")!.Worked.SquareInches);
@@ -47,10 +48,12 @@ public sealed class PaperAndProcessTests : IDisposable
     [Fact]
     public void Paper_that_loads_a_fixer_less_counts_by_its_weight()
     {
-        _file.Accept(Some.Define(Some.Film("rc") with { Name = "RC paper", Role = ItemRole.ResinCoatedPaper, FixerFactorThousandths = 500 }));
+        _file.Accept(Some.Define(Some.Film("rc") with { Name = "RC paper", Role = ItemRole.ResinCoatedPaper,
+            FixerFactorThousandths = 500 }));
         _file.Accept(Some.Delivery("rc", 1, 50m));
         _file.Accept(Some.Bath("P1") with { Material = BathMaterial.Paper });
-        _file.Accept(Prints() with { Lines = [new() { Item = "rc", Sheets = 2 }, new() { Item = "fibre", Sheets = 1 }] });
+        _file.Accept(
+            Prints() with { Lines = [new() { Item = "rc", Sheets = 2 }, new() { Item = "fibre", Sheets = 1 }] });
         Assert.Equal((240m, 160m), (Now.Bath("P1")!.Worked.SquareInches, Now.Bath("P1")!.WorkedWeighted.SquareInches));
     }
 
@@ -67,10 +70,12 @@ public sealed class PaperAndProcessTests : IDisposable
     {
         _file.Accept(Some.Define(Some.Syrup() with
         {
-            Code = "replenished", MinimumPer80SquareInches = null, ReplenisherPer80SquareInches = Volume.FromMillilitres(20),
+            Code = "replenished", MinimumPer80SquareInches = null,
+            ReplenisherPer80SquareInches = Volume.FromMillilitres(20),
             Capacity = new(Area.FromSquareInches(1600), "own"),
         }));
-        _file.Accept(Some.Define(Some.Fixer() with { Code = "stop", Role = ItemRole.Stop, Capacity = new(Area.FromSquareInches(960), "handbook") }));
+        _file.Accept(Some.Define(Some.Fixer() with { Code = "stop", Role = ItemRole.Stop,
+            Capacity = new(Area.FromSquareInches(960), "handbook") }));
         _file.Accept(Some.Delivery("replenished", 2, 20m));
         _file.Accept(Some.Delivery("stop", 1, 8m));
         _file.Accept(Some.Process() with
@@ -83,15 +88,19 @@ public sealed class PaperAndProcessTests : IDisposable
                 new() { Number = 3, Role = ItemRole.Fixer, Item = "fix", Use = StepUse.Reused },
             ],
         });
-        var session = Some.Session() with { Process = "deep", Bath = null, Lines = [new() { Item = "pan", Sheets = 8 }] };
+        var session = Some.Session() with { Process = "deep", Bath = null,
+            Lines = [new() { Item = "pan", Sheets = 8 }] };
         Assert.Contains("needs a bath of replenished", _file.Refuse(session).Sentence, StringComparison.Ordinal);
-        _file.Accept(Some.Bath("D1") with { Item = "replenished", Dilution = Dilution.Parse("1+0"), WorkingVolume = Volume.FromMillilitres(1000) });
+        _file.Accept(Some.Bath("D1") with { Item = "replenished", Dilution = Dilution.Parse("1+0"),
+            WorkingVolume = Volume.FromMillilitres(1000) });
         _file.Accept(Some.Bath("S1") with { Item = "stop" });
-        Assert.Contains("replenisher due in D1 after this: 160 ml", string.Join(' ', _file.Accept(session).Posting.Remarks), StringComparison.Ordinal);
+        Assert.Contains("replenisher due in D1 after this: 160 ml",
+            string.Join(' ', _file.Accept(session).Posting.Remarks), StringComparison.Ordinal);
         Assert.All(new[] { "D1", "S1", "F1" }, bath => Assert.Equal(640, Now.Bath(bath)!.Worked.SquareInches));
         Assert.Equal(160, new BathReading(Now.Bath("D1")!, Some.Day(3, 2)).Replenishment!.Due.Millilitres);
         EveryPeriodReconciles();
-        _file.Accept(new TopUp { Key = Some.Key(), Date = Some.Day(3, 2), Bath = "D1", Added = Volume.FromMillilitres(160), Bled = Volume.FromMillilitres(100) });
+        _file.Accept(new TopUp { Key = Some.Key(), Date = Some.Day(3, 2), Bath = "D1",
+            Added = Volume.FromMillilitres(160), Bled = Volume.FromMillilitres(100) });
         Assert.Equal(0, new BathReading(Now.Bath("D1")!, Some.Day(3, 2)).Replenishment!.Due.Millilitres);
         EveryPeriodReconciles();
     }
@@ -112,8 +121,10 @@ public sealed class PaperAndProcessTests : IDisposable
         Assert.Empty(_file.Ledger.Check(null, default).Problems);
         for (var month = 1; month <= 12; month++)
         {
-            Assert.True(new CostReading(_file.Ledger.Costs(Some.Day(month, 1), Some.Day(12, 31))).Reconciles, $"from month {month}");
-            Assert.True(new CostReading(_file.Ledger.Costs(Some.Day(1, 1), Some.Day(month, 15))).Reconciles, $"to month {month}");
+            Assert.True(new CostReading(_file.Ledger.Costs(Some.Day(month, 1), Some.Day(12, 31))).Reconciles,
+                $"from month {month}");
+            Assert.True(new CostReading(_file.Ledger.Costs(Some.Day(1, 1), Some.Day(month, 15))).Reconciles,
+                $"to month {month}");
         }
     }
 }

@@ -2,7 +2,9 @@ using CsCheck;
 
 namespace Ledger.Storage.Tests.Costs;
 
-/// <summary>Opening + bought = used + waste + on hand, for every month and whatever was entered late, taken back or left open.</summary>
+/// <summary>
+/// Opening + bought = used + waste + on hand, for every month and whatever was entered late, taken back or left open.
+/// </summary>
 public sealed class ReconcilingTests : IDisposable
 {
     private static readonly Gen<(int Kind, int Amount, int Day, int Month)[]> Steps =
@@ -28,7 +30,8 @@ public sealed class ReconcilingTests : IDisposable
         });
         _file.Accept(new StockCount
         {
-            Key = Some.Key(), Date = Some.Day(7, 7), What = "syrup", Found = Quantity.Of(903.337m, Unit.Millilitre), Reason = "dregs",
+            Key = Some.Key(), Date = Some.Day(7, 7), What = "syrup", Found = Quantity.Of(903.337m, Unit.Millilitre),
+            Reason = "dregs",
         });
         EveryMonthReconciles(_file.Ledger);
         Assert.Equal(Money.Of(99.99m), Year(2025).Facts.Bought - Money.Of(2 * 162.50m + 42 + 15.90m + 22 + 199.99m));
@@ -43,7 +46,8 @@ public sealed class ReconcilingTests : IDisposable
         var bought = _file.Accept(Some.Delivery("syrup", 1, 43.21m, month: 5));
         EveryMonthReconciles(_file.Ledger);
         foreach (var posted in new[] { mistaken, bought })
-            _file.Accept(new Undo { Key = Some.Key(), Date = Some.Day(6, 1), Number = posted.Number, Reason = "mistaken" });
+            _file.Accept(new Undo { Key = Some.Key(), Date = Some.Day(6, 1), Number = posted.Number,
+                Reason = "mistaken" });
         EveryMonthReconciles(_file.Ledger);
         var after = Year(2025);
         Assert.Equal(
@@ -78,10 +82,12 @@ public sealed class ReconcilingTests : IDisposable
         Assert.Equal(Money.Of(417.78m).At(0.9137m), Year(2025).OnHand - before);
         Assert.Equal(
             ["pan", "syrup", "fix"],
-            _file.Ledger.Prices(_file.Ledger.Today).Where(price => price.Currency == "USD").Select(price => price.Item));
+            _file.Ledger.Prices(_file.Ledger.Today).Where(price => price.Currency == "USD")
+                .Select(price => price.Item));
         _file.Reopen();
         _file.Accept(Some.Session("S01", 4, month: 4));
-        _file.Accept(new Undo { Key = Some.Key(), Date = Some.Day(6, 1), Number = delivery.Number, Reason = "sent back" });
+        _file.Accept(new Undo { Key = Some.Key(), Date = Some.Day(6, 1), Number = delivery.Number,
+            Reason = "sent back" });
         EveryMonthReconciles(_file.Ledger);
         Assert.DoesNotContain(_file.Ledger.Prices(_file.Ledger.Today), price => price.Currency == "USD");
     }
@@ -92,18 +98,20 @@ public sealed class ReconcilingTests : IDisposable
         _file.Accept(Some.Delivery("pan", 1, 199.99m, month: 2));
         _file.Accept(Some.Session("S01", 55, month: 3));
         var year = Year(2025);
-        var byLot = new Revaluation(_file.Ledger.StockMoves(_file.Ledger.Today), CostFormula.SpecificLot, Some.Day(1, 1));
+        var byLot = new Revaluation(_file.Ledger.StockMoves(_file.Ledger.Today), CostFormula.SpecificLot,
+            Some.Day(1, 1));
         Assert.True(byLot.Reconciles);
         Assert.All(byLot.Items, item => Assert.Equal(item.PostedAsUsed, item.Used));
         Assert.Equal(year.OnHand.Millionths, byLot.Items.Sum(item => item.OnHand.Millionths));
-        var average = new Revaluation(_file.Ledger.StockMoves(_file.Ledger.Today), CostFormula.MovingAverage, Some.Day(1, 1));
+        var average = new Revaluation(_file.Ledger.StockMoves(_file.Ledger.Today), CostFormula.MovingAverage,
+            Some.Day(1, 1));
         Assert.True(average.Reconciles);
         Assert.NotEqual(byLot.Items[0].Used, average.Items[0].Used);
     }
 
     /// <summary>
-    /// 50 sheets at 6.50, then 25 at 8; 60 developed in March and 5 thrown away in May. First in, first out: 50 × 6.50 + 10 × 8 and 5 × 8. The
-    /// average of 75 is 525 / 75 = 7.
+    /// 50 sheets at 6.50, then 25 at 8; 60 developed in March and 5 thrown away in May. First in, first out: 50 × 6.50
+    /// + 10 × 8 and 5 × 8. The average of 75 is 525 / 75 = 7.
     /// </summary>
     [Theory]
     [InlineData(CostFormula.SpecificLot, 405, 40)]
@@ -113,7 +121,8 @@ public sealed class ReconcilingTests : IDisposable
     {
         _file.Accept(Some.Delivery("pan", 1, 200, month: 2));
         _file.Accept(Some.Session("S01", 60, month: 3));
-        _file.Accept(new Discard { Key = Some.Key(), Date = Some.Day(5, 5), What = "pan", Quantity = new(5, Unit.Sheet), Reason = "fogged" });
+        _file.Accept(new Discard { Key = Some.Key(), Date = Some.Day(5, 5), What = "pan", Quantity = new(5, Unit.Sheet),
+            Reason = "fogged" });
         var costs = new CostReading(_file.Ledger.Costs(Some.Day(1, 1), Some.Day(12, 31), formula));
         Assert.Equal((film, thrownAway), (costs.Film.Amount, costs.Facts.Discarded.Amount));
         Assert.Equal(film + thrownAway, costs.Of("pan").Film.Amount);
@@ -131,20 +140,22 @@ public sealed class ReconcilingTests : IDisposable
         _file.Accept(Some.Session("S02", 3, Fate.Reject, month: 4));
         _file.Accept(new StockCount
         {
-            Key = Some.Key(), Date = Some.Day(7, 7), What = "syrup", Found = Quantity.Of(903.337m, Unit.Millilitre), Reason = "dregs",
+            Key = Some.Key(), Date = Some.Day(7, 7), What = "syrup", Found = Quantity.Of(903.337m, Unit.Millilitre),
+            Reason = "dregs",
         });
         _file.Accept(new Discard { Key = Some.Key(), Date = Some.Day(8, 8), What = "F1", Reason = "spent" });
         var (from, to) = (Some.Day(1, 1), Some.Day(12, 31));
         var posted = new CostReading(_file.Ledger.Costs(from, to));
-        var anew = new CostReading(Recosting.Of(posted.Facts, new(_file.Ledger.StockMoves(to), CostFormula.SpecificLot, from)));
+        var anew = new CostReading(Recosting.Of(posted.Facts,
+            new(_file.Ledger.StockMoves(to), CostFormula.SpecificLot, from)));
         Assert.Equal(Figures(posted), Figures(anew));
         Assert.Equal(posted.Sheets, anew.Sheets);
         Assert.Equal(posted.Facts.Losses.OrderBy(loss => loss.Date), anew.Facts.Losses.OrderBy(loss => loss.Date));
 
         static Money[] Figures(CostReading costs) =>
         [
-            costs.Opening, costs.Facts.Bought, costs.Film, costs.Chemistry, costs.Supplies, costs.Waste, costs.NeverUsedInBaths, costs.OnHand,
-            costs.StillInBaths,
+            costs.Opening, costs.Facts.Bought, costs.Film, costs.Chemistry, costs.Supplies,
+            costs.Waste, costs.NeverUsedInBaths, costs.OnHand, costs.StillInBaths,
         ];
     }
 
@@ -158,12 +169,16 @@ public sealed class ReconcilingTests : IDisposable
         }
 
         var problems = _file.Ledger.Check(null, default).Problems;
-        Assert.StartsWith("the stock's value is kept as changed by ", Assert.Single(problems), StringComparison.Ordinal);
+        Assert.StartsWith("the stock's value is kept as changed by ", Assert.Single(problems),
+            StringComparison.Ordinal);
         Assert.Equal(problems, _file.Ledger.Mend(null, default).Mended);
         Assert.Empty(_file.Ledger.Check(null, default).Problems);
     }
 
-    /// <summary>The lines' costs are rounded so that they add up to the delivery: one alone may be a millionth off its own amounts.</summary>
+    /// <summary>
+    /// The lines' costs are rounded so that they add up to the delivery: one alone may be a millionth off its own
+    /// amounts.
+    /// </summary>
     [Fact]
     public void A_delivery_of_several_lines_in_another_currency_passes_the_check()
     {
@@ -184,7 +199,8 @@ public sealed class ReconcilingTests : IDisposable
     }, iter: 15, threads: 1);
 
     /// <summary>What is entered at random is unlikely, and is so.</summary>
-    private static Entry Entry((int Kind, int Amount, int Day, int Month) step, int index) => Made(step, index) with { Anyway = true };
+    private static Entry Entry((int Kind, int Amount, int Day, int Month) step, int index) =>
+        Made(step, index) with { Anyway = true };
 
     private static Entry Made((int Kind, int Amount, int Day, int Month) step, int index)
     {
@@ -194,13 +210,15 @@ public sealed class ReconcilingTests : IDisposable
             0 => Some.Delivery("pan", step.Amount * 0.12m, 123.45m) with { Key = key, Date = date },
             1 => new Delivery
             {
-                Key = key, Date = date, Reference = $"inv-{index}", Shipping = Money.Of(step.Amount * 0.37m), Currency = "USD", Rate = 0.77m,
-                Lines = [Line("pan", 1, 99.97m), Line("syrup", 1, step.Day)],
+                Key = key, Date = date, Reference = $"inv-{index}", Shipping = Money.Of(step.Amount * 0.37m),
+                Currency = "USD", Rate = 0.77m, Lines = [Line("pan", 1, 99.97m), Line("syrup", 1, step.Day)],
             },
-            2 => new Discard { Key = key, Date = date, What = "pan", Quantity = new(step.Amount, Unit.Sheet), Reason = "fogged" },
+            2 => new Discard { Key = key, Date = date, What = "pan", Quantity = new(step.Amount, Unit.Sheet),
+                Reason = "fogged" },
             3 => new StockCount
             {
-                Key = key, Date = date, What = "syrup", Found = Quantity.Of(step.Amount * 97.3m, Unit.Millilitre), Reason = "dregs",
+                Key = key, Date = date, What = "syrup", Found = Quantity.Of(step.Amount * 97.3m, Unit.Millilitre),
+                Reason = "dregs",
             },
             4 => new Discard { Key = key, Date = date, What = "F1", Reason = "spent" },
             5 => new Undo { Key = key, Date = date, Number = 6 + step.Amount + index / 2, Reason = "mistaken" },
@@ -213,7 +231,9 @@ public sealed class ReconcilingTests : IDisposable
 
     private CostReading Year(int year) => new(_file.Ledger.Costs(new(year, 1, 1), new(year, 12, 31)));
 
-    /// <summary>Entries on random days may draw before a count found it; that is another matter than their cost.</summary>
+    /// <summary>
+    /// Entries on random days may draw before a count found it; that is another matter than their cost.
+    /// </summary>
     private static void EveryMonthReconciles(LedgerFile ledger, bool isInOrder = true)
     {
         foreach (var formula in Enum.GetValues<CostFormula>())
@@ -229,7 +249,8 @@ public sealed class ReconcilingTests : IDisposable
         for (var month = new LocalDate(2025, 1, 1); month <= ledger.Today; month = month.PlusMonths(1))
         {
             var costs = new CostReading(ledger.Costs(month, month.PlusMonths(1).PlusDays(-1), formula));
-            Assert.True(costs.Reconciles, $"{month} by {formula}: spent {costs.Spent}, used {costs.Used}, left {costs.Closing}");
+            Assert.True(costs.Reconciles,
+                $"{month} by {formula}: spent {costs.Spent}, used {costs.Used}, left {costs.Closing}");
             Assert.Equal(left, costs.Opening);
             left = costs.Closing;
             foreach (var grouping in Enum.GetValues<CostGrouping>())

@@ -2,7 +2,9 @@ using static Ledger.Storage.Tests.Support.Holders;
 
 namespace Ledger.Storage.Tests.Film;
 
-/// <summary>What left the shelf for good, which the shelf shows by month: no decanting, no loading, nothing that was taken back.</summary>
+/// <summary>
+/// What left the shelf for good, which the shelf shows by month: no decanting, no loading, nothing that was taken back.
+/// </summary>
 public sealed class LeftTheShelfTests : IDisposable
 {
     private readonly TemporaryLedger _file = new();

@@ -3,7 +3,9 @@ using static Ledger.Storage.Tests.Support.Holders;
 
 namespace Ledger.Storage.Tests.Film;
 
-/// <summary>Any sequence of loads, exposures, unloads, sessions, counts and undos keeps every sheet in one place, and the total.</summary>
+/// <summary>
+/// Any sequence of loads, exposures, unloads, sessions, counts and undos keeps every sheet in one place, and the total.
+/// </summary>
 public sealed class PlacesOfSheetsTests
 {
     private const long Received = 50;
@@ -33,9 +35,11 @@ public sealed class PlacesOfSheetsTests
             Assert.Equal(0, places.Sum(place => place.Held.Base));
             Assert.Equal(-Received, places.Single(place => place.Place == "supplier").Held.Base);
             var now = file.Ledger.HoldingsOn(file.Ledger.Today);
-            Assert.All(now.Film.Holders.SelectMany(holder => holder.Sides), side => Assert.InRange(now.Film.At(side.Place).Count(), 0, 1));
+            Assert.All(now.Film.Holders.SelectMany(holder => holder.Sides),
+                side => Assert.InRange(now.Film.At(side.Place).Count(), 0, 1));
             Assert.Equal(
-                places.Where(place => place.Kind is "holder side" or "exposed box").Sum(place => place.Held.Base), now.Film.Sheets.Count());
+                places.Where(place => place.Kind is "holder side" or "exposed box").Sum(place => place.Held.Base),
+                now.Film.Sheets.Count());
             Assert.Equal(now.Film.Sheets.Count(), now.Film.Sheets.Select(sheet => sheet.Id).Distinct().Count());
         }
 
@@ -53,14 +57,17 @@ public sealed class PlacesOfSheetsTests
             2 => Expose(date, group, side) with { Anyway = step.Other % 3 == 0 },
             3 => Unload(date, side),
             4 => Unload(date, $"pan {group}") with { Group = Groups[step.Other / 2 % 2] },
-            5 => Develop(date, $"S{index}", From(step.Other % 2 == 0 ? side : $"pan {group}", 1 + step.Other % 3, step.Which == 0 ? Fate.Reject : Fate.Negative)) with
+            5 => Develop(date, $"S{index}", From(step.Other % 2 == 0 ? side : $"pan {group}",
+                1 + step.Other % 3, step.Which == 0 ? Fate.Reject : Fate.Negative)) with
             {
                 Anyway = step.Other > 15,
             },
             6 => new Discard { Key = Some.Key(), Date = date, What = side, Reason = "fogged" },
-            7 => new StockCount { Key = Some.Key(), Date = date, What = step.Which % 2 == 0 ? side : $"pan {group}", Found = new(step.Other % 2, Unit.Sheet), Reason = "lost" },
+            7 => new StockCount { Key = Some.Key(), Date = date, What = step.Which % 2 == 0 ? side : $"pan {group}",
+                Found = new(step.Other % 2, Unit.Sheet), Reason = "lost" },
             8 => new KeeperNaming { Key = Some.Key(), Date = date, Negative = $"#{step.Other}" },
-            9 => new SideService { Key = Some.Key(), Date = date, Sides = [side], IsInService = step.Other % 2 == 0, Reason = "leaks" },
+            9 => new SideService { Key = Some.Key(), Date = date, Sides = [side], IsInService = step.Other % 2 == 0,
+                Reason = "leaks" },
             _ => new Undo { Key = Some.Key(), Date = date, Number = first + 1 + step.Other, Reason = "mistake" },
         };
     }

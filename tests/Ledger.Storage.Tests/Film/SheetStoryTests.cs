@@ -31,14 +31,18 @@ public sealed class SheetStoryTests : IDisposable
         Assert.Equal(SideState.Exposed, State("E01-2"));
         _file.Accept(Unload(Some.Day(3, 5), "E01", "E02-1"));
         Assert.Equal(["pan N", "pan N-1"], Now.Film.ExposedBoxes.Select(box => box.Code));
-        var posted = _file.Accept(Develop(Some.Day(3, 6), "S01", From("pan N", 2), From("E02-1", fate: Fate.Reject, cause: RejectCause.Fogged)));
+        var posted = _file.Accept(Develop(Some.Day(3, 6), "S01", From("pan N", 2),
+            From("E02-1", fate: Fate.Reject, cause: RejectCause.Fogged)));
 
-        Assert.Contains(posted.Posting.Remarks, remark => remark.Contains("take off its paper label", StringComparison.Ordinal));
+        Assert.Contains(posted.Posting.Remarks,
+            remark => remark.Contains("take off its paper label", StringComparison.Ordinal));
         Assert.Empty(Now.Film.ExposedBoxes);
         Assert.Equal(1, Now.Film.Side("E02-1")!.OwnFaults);
         var story = _file.Ledger.Story("2025-001", _file.Ledger.Today)!;
-        Assert.Equal(("pan/1", "E01-1", "filed negatives", "mill at noon"), (story.Box, story.Side, story.Place, story.Exposure!.Subject));
-        Assert.Equal(("S01", "S01-01", "N", Fate.Negative), (story.Development!.Session, story.Development.Name, story.Development.Group, story.Development.Fate));
+        Assert.Equal(("pan/1", "E01-1", "filed negatives", "mill at noon"),
+            (story.Box, story.Side, story.Place, story.Exposure!.Subject));
+        Assert.Equal(("S01", "S01-01", "N", Fate.Negative),
+            (story.Development!.Session, story.Development.Name, story.Development.Group, story.Development.Fate));
         Assert.Equal(["2025-002"], story.Development.TrayMates);
         Assert.Equal(["load", "exposure", "unload", "session"], story.Steps.Select(step => KindOf(step.Entry)));
         Assert.Equal(6.5m, story.Development.Cost!.Film.Amount);
@@ -54,13 +58,16 @@ public sealed class SheetStoryTests : IDisposable
         _file.Accept(Develop(Some.Day(3, 6), "S01", From("E02-1", fate: Fate.Reject), From("E01-2"), From("E01-1")));
         var sheets = _file.Ledger.SheetsOf("s01", _file.Ledger.Today);
         Assert.Equal(
-            [(1, null, Fate.Reject, "E02-1"), (2, "2025-001", Fate.Negative, "E01-2"), (3, "2025-002", Fate.Negative, "E01-1")],
+            [(1, null, Fate.Reject, "E02-1"), (2, "2025-001", Fate.Negative, "E01-2"),
+                (3, "2025-002", Fate.Negative, "E01-1")],
             sheets.Select(sheet => (sheet.Position, sheet.Negative, sheet.Fate, sheet.Side)));
         Assert.Equal(["mill at noon"], sheets.Select(sheet => sheet.Subject).Distinct());
         _file.Accept(new KeeperNaming { Key = Some.Key(), Date = Some.Day(3, 8), Negative = "2025-002" });
         Assert.Equal(Fate.Keeper, _file.Ledger.SheetsOf("S01", _file.Ledger.Today)[2].Fate);
         Assert.Equal(Fate.Negative, _file.Ledger.SheetsOf("S01", Some.Day(3, 7))[2].Fate);
-        Assert.Equal(("S01", 3), (_file.Ledger.Session("s01", _file.Ledger.Today)!.Session, _file.Ledger.Session("s01", _file.Ledger.Today)!.Sheets));
+        Assert.Equal(("S01", 3),
+            (_file.Ledger.Session("s01", _file.Ledger.Today)!.Session,
+                _file.Ledger.Session("s01", _file.Ledger.Today)!.Sheets));
         Assert.Null(_file.Ledger.Session("S01", Some.Day(3, 5)));
         Assert.Empty(_file.Ledger.SheetsOf("S01", Some.Day(3, 5)));
     }
@@ -85,11 +92,13 @@ public sealed class SheetStoryTests : IDisposable
     public void Negative_numbers_are_never_given_twice_even_after_an_undo()
     {
         var first = _file.Accept(Some.Session(sheets: 2));
-        _file.Accept(new Undo { Key = Some.Key(), Date = _file.Ledger.Today, Number = first.Number, Reason = "wrong day" });
+        _file.Accept(new Undo { Key = Some.Key(), Date = _file.Ledger.Today, Number = first.Number,
+            Reason = "wrong day" });
         _file.Accept(Some.Session(sheets: 1));
         Assert.Null(_file.Ledger.Story("2025-002", _file.Ledger.Today));
         Assert.NotNull(_file.Ledger.Story("2025-003", _file.Ledger.Today));
-        _file.Accept(new SettingChange { Key = Some.Key(), Date = Some.Day(3, 2), Setting = "negative-pattern", Value = "YY/####" });
+        _file.Accept(new SettingChange { Key = Some.Key(), Date = Some.Day(3, 2), Setting = "negative-pattern",
+            Value = "YY/####" });
         _file.Accept(Some.Session("S02", 1, month: 4));
         Assert.NotNull(_file.Ledger.Story("25/0004", _file.Ledger.Today));
         Assert.Empty(_file.Ledger.Check(null, default).Problems);
@@ -105,14 +114,16 @@ public sealed class SheetStoryTests : IDisposable
         Assert.Equal((4, 1), (costs.Of("pan").Negatives, costs.Of("pan").Keepers));
         Assert.Equal(Fate.Keeper, costs.Sheets[2].Fate);
         Assert.Equal(0, new CostReading(_file.Ledger.Costs(Some.Day(1, 1), Some.Day(4, 30))).Of("pan").Keepers);
-        Assert.Equal(RefusalKind.AlreadyThere, _file.Refuse(new KeeperNaming { Key = Some.Key(), Date = Some.Day(5, 2), Negative = "2025-003" }).Kind);
+        Assert.Equal(RefusalKind.AlreadyThere,
+            _file.Refuse(new KeeperNaming { Key = Some.Key(), Date = Some.Day(5, 2), Negative = "2025-003" }).Kind);
     }
 
     [Fact]
     public void A_dummy_loads_the_fixer_and_draws_no_film()
     {
         var session = Some.Session(sheets: 1);
-        _file.Accept(session with { Lines = [.. session.Lines, new() { Item = "pan", Sheets = 1, Fate = Fate.Dummy }] });
+        _file.Accept(
+            session with { Lines = [.. session.Lines, new() { Item = "pan", Sheets = 1, Fate = Fate.Dummy }] });
         Assert.Equal(49, Now.OnHand(Now.Item("pan")!).Base);
         Assert.Equal(160, Now.Bath("F1")!.Worked.SquareInches);
         var held = _file.Ledger.Sessions(_file.Ledger.Today, null, 1).Single();
@@ -172,7 +183,8 @@ public sealed class SheetStoryTests : IDisposable
     [Fact]
     public void A_box_from_the_freezer_is_not_opened_too_soon()
     {
-        var posted = _file.Accept(new StorageMove { Key = Some.Key(), Date = Some.Day(3, 1), Container = "pan/1", To = "freezer" });
+        var posted = _file.Accept(new StorageMove { Key = Some.Key(), Date = Some.Day(3, 1),
+            Container = "pan/1", To = "freezer" });
         Assert.Empty(posted.Posting.Remarks);
         _file.Accept(new StorageMove { Key = Some.Key(), Date = Some.Day(3, 5), Container = "pan/1", To = "shelf" });
         Assert.Equal(("shelf", Some.Day(3, 6)), (Now.Container("pan/1")!.Storage, Now.Container("pan/1")!.OpensFrom));
@@ -180,18 +192,21 @@ public sealed class SheetStoryTests : IDisposable
         Assert.Equal(RefusalKind.Doubtful, _file.Refuse(opening).Kind);
         var early = _file.Accept(opening with { Anyway = true });
         Assert.Contains(early.Posting.Remarks, remark => remark.Contains("2025-03-06", StringComparison.Ordinal));
-        _file.Accept(new ExposureIndexSetting { Key = Some.Key(), Date = Some.Day(3, 6), Container = "pan/1", ExposureIndex = 64 });
+        _file.Accept(new ExposureIndexSetting { Key = Some.Key(), Date = Some.Day(3, 6), Container = "pan/1",
+            ExposureIndex = 64 });
         Assert.Equal(64, Now.Container("pan/2")!.Lot.ExposureIndex);
     }
 
     [Fact]
     public void A_large_box_is_opened_into_its_sealed_envelopes()
     {
-        var opened = _file.Accept(new Opening { Key = Some.Key(), Date = Some.Day(3, 1), Container = "pan/1", Envelopes = 5 });
+        var opened = _file.Accept(new Opening { Key = Some.Key(), Date = Some.Day(3, 1), Container = "pan/1",
+            Envelopes = 5 });
         Assert.Null(Now.Container("pan/1"));
         Assert.Equal(
             [("pan/2", 25L), ("pan/3", 5L), ("pan/4", 5L), ("pan/5", 5L), ("pan/6", 5L), ("pan/7", 5L)],
-            Now.ContainersOf("pan").OrderBy(box => box.Code, StringComparer.Ordinal).Select(box => (box.Code, box.Held.Base)));
+            Now.ContainersOf("pan").OrderBy(box => box.Code, StringComparer.Ordinal)
+                .Select(box => (box.Code, box.Held.Base)));
         Assert.All(Now.ContainersOf("pan"), box => Assert.True(box.IsSealed));
         Assert.Equal(325m, Now.ContainersOf("pan").Sum(box => box.Value.Amount));
         Assert.Empty(_file.Ledger.Check(null, default).Problems);
@@ -199,11 +214,14 @@ public sealed class SheetStoryTests : IDisposable
         Assert.Equal(["pan/1", "pan/2"], Now.ContainersOf("pan").Select(box => box.Code));
         Assert.Equal(
             RefusalKind.NotAccepted,
-            _file.Refuse(new Opening { Key = Some.Key(), Date = Some.Day(3, 1), Container = "pan/1", Envelopes = 4 }).Kind);
+            _file.Refuse(new Opening { Key = Some.Key(), Date = Some.Day(3, 1), Container = "pan/1",
+                Envelopes = 4 }).Kind);
         Assert.Empty(_file.Ledger.Check(null, default).Problems);
     }
 
-    /// <summary>A box of 100 holds four inner envelopes of 25: capabilities of the trade's packing, common practice, no source.</summary>
+    /// <summary>
+    /// A box of 100 holds four inner envelopes of 25: capabilities of the trade's packing, common practice, no source.
+    /// </summary>
     [Fact]
     public void A_box_of100_is_four_sealed_envelopes_of25()
     {
@@ -223,26 +241,32 @@ public sealed class SheetStoryTests : IDisposable
     {
         _file.Accept(Load(Some.Day(3, 2), "E01"));
         _file.Accept(Expose(Some.Day(3, 3), "N", "E01"));
-        _file.Accept(Develop(Some.Day(3, 6), "S01", From("E01-1"), From("E01-2", fate: Fate.Reject, cause: RejectCause.Scratch)));
+        _file.Accept(Develop(Some.Day(3, 6), "S01", From("E01-1"),
+            From("E01-2", fate: Fate.Reject, cause: RejectCause.Scratch)));
         _file.Accept(new KeeperNaming { Key = Some.Key(), Date = Some.Day(5, 1), Negative = "2025-001" });
         Assert.Equal(
-            [(1L, "pan", 1, Fate.Keeper, null, "2025-001", "E01-1"), (2L, "pan", 2, Fate.Reject, RejectCause.Scratch, null, "E01-2")],
+            [(1L, "pan", 1, Fate.Keeper, null, "2025-001", "E01-1"),
+                (2L, "pan", 2, Fate.Reject, RejectCause.Scratch, null, "E01-2")],
             _file.Ledger.SheetsOf("s01", _file.Ledger.Today).Select(sheet => (
                 sheet.Sheet.Value, sheet.Item, sheet.Batch, sheet.Fate, sheet.Cause, sheet.Negative, sheet.Side)));
         Assert.Equal(Fate.Negative, _file.Ledger.SheetsOf("S01", Some.Day(4, 1))[0].Fate);
         Assert.Empty(_file.Ledger.SheetsOf("S01", Some.Day(3, 5)));
-        _file.Accept(new Undo { Key = Some.Key(), Date = _file.Ledger.Today, Number = _file.Ledger.Journal(_file.Ledger.Today, null, 1)[0].Number, Reason = "no" });
+        _file.Accept(new Undo { Key = Some.Key(), Date = _file.Ledger.Today,
+            Number = _file.Ledger.Journal(_file.Ledger.Today, null, 1)[0].Number, Reason = "no" });
         Assert.Equal(Fate.Negative, _file.Ledger.SheetsOf("S01", _file.Ledger.Today)[0].Fate);
     }
 
     [Fact]
     public void A_format_of_the_users_own_is_kept_in_the_file()
     {
-        _file.Accept(new FormatDefinition { Key = Some.Key(), Date = Some.Day(1, 1), Format = new("220", Core.Measures.Area.FromSquareInches(160), Core.Measures.Unit.Roll) });
-        _file.Accept(new FormatDefinition { Key = Some.Key(), Date = Some.Day(1, 1), Format = new("8x10", Core.Measures.Area.FromSquareInches(78.5m)) });
+        _file.Accept(new FormatDefinition { Key = Some.Key(), Date = Some.Day(1, 1),
+            Format = new("220", Core.Measures.Area.FromSquareInches(160), Core.Measures.Unit.Roll) });
+        _file.Accept(new FormatDefinition { Key = Some.Key(), Date = Some.Day(1, 1),
+            Format = new("8x10", Core.Measures.Area.FromSquareInches(78.5m)) });
         _file.Accept(Holder("E03", "8x10"));
         _file.Reopen();
-        Assert.Equal((160m, Core.Measures.Unit.Roll), (Now.Formats.Find("220").Area.SquareInches, Now.Formats.Find("220").Unit));
+        Assert.Equal((160m, Core.Measures.Unit.Roll),
+            (Now.Formats.Find("220").Area.SquareInches, Now.Formats.Find("220").Unit));
         Assert.Equal(78.5m, Now.Item("pan")!.Format!.Area.SquareInches);
         Assert.Equal(78.5m, Now.Film.Holder("E03")!.Format.Area.SquareInches);
         Assert.Empty(_file.Ledger.Check(null, default).Problems);
@@ -257,7 +281,8 @@ public sealed class SheetStoryTests : IDisposable
         Assert.Equal(Some.Day(1, 2), forgotten[0].LastTouched);
     }
 
-    private Undo Reverse(Posted entry) => new() { Key = Some.Key(), Date = _file.Ledger.Today, Number = entry.Number, Reason = "mistake" };
+    private Undo Reverse(Posted entry) => new() { Key = Some.Key(), Date = _file.Ledger.Today,
+        Number = entry.Number, Reason = "mistake" };
 
     private string KindOf(long entry) => _file.Ledger.Journal(_file.Ledger.Today, entry + 1, 1).Single().Kind;
 }

@@ -1,6 +1,8 @@
 namespace Ledger.Storage.Tests.Model;
 
-/// <summary>A definition has effect from its day on, or always: then what happened before is worked out under it.</summary>
+/// <summary>
+/// A definition has effect from its day on, or always: then what happened before is worked out under it.
+/// </summary>
 public sealed class FromDayTests : IDisposable
 {
     private readonly TemporaryLedger _file = new();
@@ -19,7 +21,8 @@ public sealed class FromDayTests : IDisposable
     public void A_factor_that_was_so_always_counts_in_the_sessions_of_the_past()
     {
         Assert.Equal(320 + 480, Weighted());
-        var said = _file.Accept(Some.Define(Some.Film(weight: 2000)) with { Date = Some.Day(6, 1), IsForAlways = true });
+        var said = _file.Accept(Some.Define(Some.Film(weight: 2000)) with { Date = Some.Day(6, 1),
+            IsForAlways = true });
         Assert.Equal(640 + 640, Weighted());
         Assert.Equal(2000, _file.Ledger.HoldingsOn(Some.Day(2, 1)).Item("pan")!.FixerFactorThousandths);
         Assert.Empty(_file.Ledger.Check(null, default).Problems);
@@ -65,16 +68,20 @@ public sealed class FromDayTests : IDisposable
     public void A_day_is_read_as_it_is_typed(string from, bool isAlways, string date)
     {
         var kind = EntryKinds.Named("setting")!;
-        var text = new EntryText { [kind.Fields[0]] = "warn-days", [kind.Fields[1]] = "40", [CommonFields.FromDay] = from };
-        var entry = EntryReading.Read(kind, text, ReadingTerms.Typed(_file.Ledger.HoldingsOn(_file.Ledger.Today), _file.Ledger.Today)).Entry!;
+        var text = new EntryText { [kind.Fields[0]] = "warn-days", [kind.Fields[1]] = "40",
+            [CommonFields.FromDay] = from };
+        var entry = EntryReading.Read(kind, text,
+            ReadingTerms.Typed(_file.Ledger.HoldingsOn(_file.Ledger.Today), _file.Ledger.Today)).Entry!;
         Assert.Equal((isAlways, date), (((Definition)entry).IsForAlways, Core.Measures.Dates.Text(entry.Date)));
     }
 
-    private static SettingChange Set(string name, string value) => new() { Key = Some.Key(), Date = Some.Day(6, 1), Setting = name, Value = value };
+    private static SettingChange Set(string name, string value) =>
+        new() { Key = Some.Key(), Date = Some.Day(6, 1), Setting = name, Value = value };
 
     private void Amend(long number, string field, string value) => _file.Accept(new Amendment
     {
-        Key = Some.Key(), Date = Some.Day(6, 2), Number = number, Changes = [new(0, field, value)], Reason = "found out",
+        Key = Some.Key(), Date = Some.Day(6, 2), Number = number, Changes = [new(0, field, value)],
+        Reason = "found out",
     });
 
     private decimal Weighted() => _file.Ledger.Bath("F1", _file.Ledger.Today)!.WorkedWeighted.SquareInches;

@@ -5,7 +5,9 @@ using Ledger.Storage.Upkeep;
 
 namespace Ledger.Storage.Tests.Model;
 
-/// <summary>What version 0.2.0 posted travels as one block: into an empty ledger, and between copies of one ledger.</summary>
+/// <summary>
+/// What version 0.2.0 posted travels as one block: into an empty ledger, and between copies of one ledger.
+/// </summary>
 public sealed class HorizonTests
 {
     [Fact]
@@ -14,7 +16,8 @@ public sealed class HorizonTests
         using var file = Old();
         InAndOut(file);
         file.Accept(Counted("one", 40));
-        file.Accept(new Undo { Key = "undo", Date = file.Ledger.Today, Number = LastOf(file, "session"), Reason = "mistake" });
+        file.Accept(new Undo { Key = "undo", Date = file.Ledger.Today, Number = LastOf(file, "session"),
+            Reason = "mistake" });
         file.Accept(Some.Define(Some.Film("other")));
         InAndOut(file);
     }
@@ -26,10 +29,12 @@ public sealed class HorizonTests
         using var other = Old();
         one.Accept(Counted("one", 40));
         one.Sleep();
-        other.Accept(new Undo { Key = "undo", Date = other.Ledger.Today, Number = LastOf(other, "session"), Reason = "mistake" });
+        other.Accept(new Undo { Key = "undo", Date = other.Ledger.Today, Number = LastOf(other, "session"),
+            Reason = "mistake" });
         other.Accept(Some.Define(Some.Film("other")));
         var (first, second) = (one.Ledger.SaidLines(), other.Ledger.SaidLines());
-        Assert.Equal(new JoinOutcome(2, first.Count - 2, null), one.Ledger.Join(second, dryRun: false) with { Known = first.Count - 2 });
+        Assert.Equal(new JoinOutcome(2, first.Count - 2, null),
+            one.Ledger.Join(second, dryRun: false) with { Known = first.Count - 2 });
         Assert.Null(other.Ledger.Join(first, dryRun: false).Refusal);
         Assert.Equal(one.Ledger.SaidLines(), other.Ledger.SaidLines());
         Assert.Equal(Rows(one), Rows(other));
@@ -44,7 +49,8 @@ public sealed class HorizonTests
         using var fresh = new TemporaryLedger();
         Some.Stock(fresh);
         var refusal = fresh.Ledger.Join(old.Ledger.SaidLines(), dryRun: false).Refusal;
-        Assert.StartsWith("the two hold different entries of version 0.2.0 or earlier", refusal, StringComparison.Ordinal);
+        Assert.StartsWith("the two hold different entries of version 0.2.0 or earlier", refusal,
+            StringComparison.Ordinal);
         Assert.Equal(refusal, old.Ledger.Join(fresh.Ledger.SaidLines(), dryRun: false).Refusal);
         using var altered = Old();
         altered.Run("UPDATE movement SET value = value + 1 WHERE id = 20");
@@ -72,14 +78,17 @@ public sealed class HorizonTests
     }
 
     private static long LastOf(TemporaryLedger file, string kind) =>
-        file.Ledger.Journal(file.Ledger.Today, null, 500).First(entry => entry.Kind == kind && entry.UndoneBy is null).Number;
+        file.Ledger.Journal(file.Ledger.Today, null,
+            500).First(entry => entry.Kind == kind && entry.UndoneBy is null).Number;
 
     private static StockCount Counted(string key, int pieces) => new()
     {
-        Key = key, Date = new(2026, 3, 15), What = "gloves", Found = new Quantity(pieces, Unit.Piece), Reason = "counted", Anyway = true,
+        Key = key, Date = new(2026, 3, 15), What = "gloves", Found = new Quantity(pieces, Unit.Piece),
+        Reason = "counted", Anyway = true,
     };
 
-    private static List<string> Rows(TemporaryLedger file) => [.. new Comparison(file.Ledger.Connection).Dump(file.Ledger.Connection)];
+    private static List<string> Rows(TemporaryLedger file) =>
+        [.. new Comparison(file.Ledger.Connection).Dump(file.Ledger.Connection)];
 
     /// <summary>The demo year as version 0.2.0 wrote it, brought up to date.</summary>
     private static TemporaryLedger Old([CallerFilePath] string here = "")

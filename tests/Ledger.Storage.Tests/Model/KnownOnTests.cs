@@ -3,7 +3,10 @@ using Ledger.Storage.Upkeep;
 
 namespace Ledger.Storage.Tests.Model;
 
-/// <summary>What the ledger knew on a day is what stood in it that evening, whatever was recorded, taken back or put right since.</summary>
+/// <summary>
+/// What the ledger knew on a day is what stood in it that evening, whatever was recorded, taken back or put right
+/// since.
+/// </summary>
 public sealed class KnownOnTests
 {
     [Fact]
@@ -67,5 +70,6 @@ public sealed class KnownOnTests
         Assert.Contains("accepted is 2026-03-15 or a later day", refused.Message, StringComparison.Ordinal);
     }
 
-    private static List<string> Rows(LedgerFile ledger) => [.. new Comparison(ledger.Connection).Dump(ledger.Connection)];
+    private static List<string> Rows(LedgerFile ledger) =>
+        [.. new Comparison(ledger.Connection).Dump(ledger.Connection)];
 }

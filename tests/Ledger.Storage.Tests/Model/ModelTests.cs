@@ -2,7 +2,10 @@ using CsCheck;
 
 namespace Ledger.Storage.Tests.Model;
 
-/// <summary>Random entries, valid and invalid, on the real ledger and on a naive one: the same are accepted, and the same is left.</summary>
+/// <summary>
+/// Random entries, valid and invalid, on the real ledger and on a naive one: the same are accepted, and the same is
+/// left.
+/// </summary>
 public sealed class ModelTests
 {
     private const long Definitions = 5;
@@ -11,7 +14,8 @@ public sealed class ModelTests
         Gen.Select(Gen.Int[0, 10], Gen.Int[0, 3], Gen.Int[-1, 60], Gen.Int[1, 4]).Array[1, 30];
 
     /// <summary>How many lives a test run tries; TRAYLEDGER_LIVES says another number.</summary>
-    private static readonly int Lives = int.TryParse(Environment.GetEnvironmentVariable("TRAYLEDGER_LIVES"), out var lives) ? lives : 40;
+    private static readonly int Lives = int.TryParse(Environment.GetEnvironmentVariable("TRAYLEDGER_LIVES"),
+        out var lives) ? lives : 40;
 
     [Fact]
     public void The_ledger_agrees_with_a_naive_one_after_every_entry() => Steps.Sample(Run, iter: Lives, threads: 1);
@@ -27,7 +31,8 @@ public sealed class ModelTests
         {
             var (entry, isAccepted) = Next(steps[i], i, naive, lives);
             var outcome = file.Ledger.Post(entry);
-            Assert.True(outcome is Posted == isAccepted, $"step {i}, {entry}: {(outcome as NotPosted)?.Refusal.Sentence ?? "accepted"}");
+            Assert.True(outcome is Posted == isAccepted,
+                $"step {i}, {entry}: {(outcome as NotPosted)?.Refusal.Sentence ?? "accepted"}");
             if (isAccepted)
                 lives.Add(steps[i].Kind);
             Compare(file, naive);
@@ -65,14 +70,16 @@ public sealed class ModelTests
             0 or 1 => (
                 Some.Delivery(item, Math.Max(0, step.Amount % 4)) with { Key = key, Date = date },
                 naive.Say(step.Day, (shelf, packs) => shelf.Receive(item, packs, pack), Math.Max(0, step.Amount % 4))),
-            2 => (new Opening { Key = key, Date = date, Container = item }, naive.Say(step.Day, (shelf, _) => shelf.Open(item), 0)),
+            2 => (new Opening { Key = key, Date = date, Container = item },
+                naive.Say(step.Day, (shelf, _) => shelf.Open(item), 0)),
             3 => (
                 new Discard { Key = key, Date = date, What = item, Quantity = quantity, Reason = "spilt" },
                 naive.Say(step.Day, (shelf, amount) => shelf.ThrowAway(item, amount), quantity.Base)),
             4 => (
                 new StockCount { Key = key, Date = date, What = item, Found = quantity, Reason = "counted" },
                 naive.Say(step.Day, (shelf, amount) => shelf.Count(item, amount), quantity.Base)),
-            5 => (Some.Bath(bath) with { Key = key, Date = date }, naive.Say(step.Day, (shelf, _) => shelf.Mix(bath, "fix", 300_000), 0)),
+            5 => (Some.Bath(bath) with { Key = key, Date = date },
+                naive.Say(step.Day, (shelf, _) => shelf.Mix(bath, "fix", 300_000), 0)),
             6 => (
                 new Discard { Key = key, Date = date, What = bath, Reason = "spent" },
                 naive.Say(step.Day, (shelf, _) => shelf.PourOut(bath), 0)),
@@ -80,21 +87,25 @@ public sealed class ModelTests
                 Some.Session($"S{index}", step.Amount, Fate.Negative, bath) with { Key = key, Date = date },
                 naive.Say(
                     step.Day,
-                    (shelf, sheets) => shelf.Session(bath, "pan", sheets, 80 * Area.PerSquareInch, "syrup", 25_000, "gloves"), step.Amount)),
+                    (shelf, sheets) => shelf.Session(bath, "pan", sheets, 80 * Area.PerSquareInch,
+                        "syrup", 25_000, "gloves"), step.Amount)),
             8 or 9 => (
-                new Undo { Key = key, Date = date, Number = step.Amount < 0 ? 9_999 : Definitions + 1 + step.Amount, Reason = "mistake" },
+                new Undo { Key = key, Date = date, Number = step.Amount < 0 ? 9_999 : Definitions + 1 + step.Amount,
+                    Reason = "mistake" },
                 step.Amount >= 0 && naive.Undo(step.Amount)),
             _ => Amended(step.Amount, step.Which + 1, key, naive, lives),
         };
     }
 
     /// <summary>A delivery was of other packs, a session of other sheets.</summary>
-    private static (Entry Entry, bool IsAccepted) Amended(int index, int amount, string key, NaiveLedger naive, List<int> lives)
+    private static (Entry Entry, bool IsAccepted) Amended(int index, int amount, string key,
+        NaiveLedger naive, List<int> lives)
     {
         var kind = index >= 0 && index < lives.Count ? lives[index] : -1;
         var change = kind == 7 ? new FieldChange(1, "sheets", $"{amount}") : new FieldChange(1, "packs", $"{amount}");
         return (
-            new Amendment { Key = key, Date = Some.Day(6, 9), Number = index < 0 ? 9_999 : Definitions + 1 + index, Reason = "mistyped", Changes = [change] },
+            new Amendment { Key = key, Date = Some.Day(6, 9), Number = index < 0 ? 9_999 : Definitions + 1 + index,
+                Reason = "mistyped", Changes = [change] },
             kind is 0 or 1 or 7 && naive.Amend(index, amount));
     }
 }

@@ -1,8 +1,9 @@
 namespace Ledger.Storage.Tests.Model;
 
 /// <summary>
-/// The ledger as a child would keep it: a list of what was said, and boxes with numbers in them. Whatever is said, all that holds is done once more from
-/// the beginning, in the order of days; if any of it cannot be done, nothing is said. It shares no code with the real one.
+/// The ledger as a child would keep it: a list of what was said, and boxes with numbers in them. Whatever is said, all
+/// that holds is done once more from the beginning, in the order of days; if any of it cannot be done, nothing is said.
+/// It shares no code with the real one.
 /// </summary>
 internal sealed class NaiveLedger
 {
@@ -19,17 +20,20 @@ internal sealed class NaiveLedger
     public IEnumerable<(string Code, long Held)> Boxes => _shelf.Boxes;
 
     /// <summary>Something happens on a day.</summary>
-    public bool Say(int day, Func<NaiveShelf, long, bool> act, long amount) => Try(() => _said.Add(new(day, act, amount)));
+    public bool Say(int day, Func<NaiveShelf, long, bool> act, long amount) =>
+        Try(() => _said.Add(new(day, act, amount)));
 
     /// <summary>Something that was said is taken back, or counts again.</summary>
-    public bool Undo(int index) => index < _said.Count && !IsUndone(index) && Try(() => _said.Add(new(0, null, 0) { Undoes = index }));
+    public bool Undo(int index) =>
+        index < _said.Count && !IsUndone(index) && Try(() => _said.Add(new(0, null, 0) { Undoes = index }));
 
     /// <summary>The amount of something that was said was another one.</summary>
     public bool Amend(int index, long amount) => index < _said.Count && _said[index].Act is not null && !IsUndone(index)
         && Try(() => _said.Add(new(0, null, amount) { Amends = index }));
 
-    private long AmountOf(int index) => Enumerable.Range(0, _said.Count).Where(by => _said[by].Amends == index && !IsUndone(by))
-        .Append(index).Max() is var last && last > index ? _said[last].Amount : _said[index].Amount;
+    private long AmountOf(int index) =>
+        Enumerable.Range(0, _said.Count).Where(by => _said[by].Amends == index && !IsUndone(by))
+            .Append(index).Max() is var last && last > index ? _said[last].Amount : _said[index].Amount;
 
     private bool IsUndone(int index) =>
         Enumerable.Range(0, _said.Count).Any(by => _said[by].Undoes == index && !IsUndone(by));
@@ -38,7 +42,8 @@ internal sealed class NaiveLedger
     {
         var (count, shelf) = (_said.Count, new NaiveShelf());
         change();
-        foreach (var index in Enumerable.Range(0, _said.Count).Where(index => _said[index].Act is not null && !IsUndone(index))
+        foreach (var index in Enumerable.Range(0, _said.Count)
+            .Where(index => _said[index].Act is not null && !IsUndone(index))
             .OrderBy(index => _said[index].Day).ThenBy(index => index))
         {
             shelf.Names = new(_said[index].Names, _lastBox);
@@ -87,7 +92,8 @@ internal sealed class NaiveShelf
 
     public NaiveNames Names { get; set; } = new([], []);
 
-    public IEnumerable<(string Code, long Held)> Boxes => _boxes.Where(box => box.Held > 0).Select(box => (box.Code, box.Held));
+    public IEnumerable<(string Code, long Held)> Boxes =>
+        _boxes.Where(box => box.Held > 0).Select(box => (box.Code, box.Held));
 
     public long OnHand(string item) => _boxes.Where(box => box.Item == item).Sum(box => box.Held);
 
@@ -123,7 +129,8 @@ internal sealed class NaiveShelf
         return first is not null;
     }
 
-    public bool Mix(string bath, string item, long quantity) => _baths.TryAdd(bath, (0, false)) && Draw(item, quantity, opensWhole: true);
+    public bool Mix(string bath, string item, long quantity) =>
+        _baths.TryAdd(bath, (0, false)) && Draw(item, quantity, opensWhole: true);
 
     public bool PourOut(string bath)
     {
@@ -133,7 +140,8 @@ internal sealed class NaiveShelf
         return true;
     }
 
-    public bool Session(string bath, string film, long sheets, long areaEach, string developer, long concentrate, string supply)
+    public bool Session(string bath, string film, long sheets, long areaEach, string developer,
+        long concentrate, string supply)
     {
         if (sheets <= 0 || !_baths.TryGetValue(bath, out var known) || known.Ended)
             return false;
@@ -141,7 +149,8 @@ internal sealed class NaiveShelf
         return Draw(developer, concentrate, true) && Draw(film, sheets, true) && Draw(supply, 1, true);
     }
 
-    private IEnumerable<Box> Reach(string item) => _boxes.Where(box => box.Item == item && box.Held > 0).OrderBy(box => box.IsSealed);
+    private IEnumerable<Box> Reach(string item) =>
+        _boxes.Where(box => box.Item == item && box.Held > 0).OrderBy(box => box.IsSealed);
 
     private bool Draw(string item, long quantity, bool opensWhole)
     {

@@ -11,7 +11,8 @@ public sealed class PlaceInDayTests : IDisposable
     public PlaceInDayTests()
     {
         Some.Stock(_file);
-        _discard = _file.Accept(new Discard { Key = "spent", Date = Some.Day(3, 1), What = "F1", Reason = "spent" }).Number;
+        _discard = _file.Accept(new Discard { Key = "spent", Date = Some.Day(3, 1), What = "F1",
+            Reason = "spent" }).Number;
     }
 
     public void Dispose() => _file.Dispose();
@@ -52,11 +53,13 @@ public sealed class PlaceInDayTests : IDisposable
             said.Add(_file.Accept(Counted(40 - i) with { Before = "spent" }).Number);
         Assert.Equal([.. said, _discard], Day());
         InOrder();
-        while (said.Count < 20 && _file.Ledger.Post(Counted(60 - said.Count) with { Before = "spent" }) is Posted posted)
+        while (said.Count < 20
+            && _file.Ledger.Post(Counted(60 - said.Count) with { Before = "spent" }) is Posted posted)
             said.Add(posted.Number);
         Assert.Equal([.. said, _discard], Day());
         if (said.Count < 20)
-            Assert.StartsWith("no place is left right before entry", _file.Refuse(Counted(9) with { Before = "spent" }).Sentence, StringComparison.Ordinal);
+            Assert.StartsWith("no place is left right before entry",
+                _file.Refuse(Counted(9) with { Before = "spent" }).Sentence, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -72,8 +75,10 @@ public sealed class PlaceInDayTests : IDisposable
     [Fact]
     public void Nothing_comes_before_itself_nor_before_an_undo()
     {
-        var undo = _file.Accept(new Undo { Key = Some.Key(), Date = Some.Day(3, 2), Number = _discard, Reason = "no" }).Number;
-        Assert.Contains($"name entry {_discard}", _file.Refuse(Opened() with { Before = $"{undo}" }).Sentence, StringComparison.Ordinal);
+        var undo = _file.Accept(new Undo { Key = Some.Key(), Date = Some.Day(3, 2), Number = _discard,
+            Reason = "no" }).Number;
+        Assert.Contains($"name entry {_discard}", _file.Refuse(Opened() with { Before = $"{undo}" }).Sentence,
+            StringComparison.Ordinal);
         var open = _file.Accept(Opened()).Number;
         Assert.Contains("before itself", _file.Refuse(Moved(open, $"{open}")).Sentence, StringComparison.Ordinal);
     }
@@ -91,17 +96,21 @@ public sealed class PlaceInDayTests : IDisposable
 
     private static StockCount Counted(decimal sheets) => new()
     {
-        Key = Some.Key(), Date = Some.Day(3, 1), What = "pan", Found = Quantity.Of(sheets, Unit.Sheet), Reason = "counted",
+        Key = Some.Key(), Date = Some.Day(3, 1), What = "pan", Found = Quantity.Of(sheets, Unit.Sheet),
+        Reason = "counted",
     };
 
     private static Amendment Moved(long number, string before) => new()
     {
-        Key = Some.Key(), Date = Some.Day(3, 2), Number = number, Changes = [new(0, "before", before)], Reason = "order",
+        Key = Some.Key(), Date = Some.Day(3, 2), Number = number, Changes = [new(0, "before", before)],
+        Reason = "order",
     };
 
     private IEnumerable<long> Day() => _file.Ledger.JournalOf(Some.Day(3, 1)).Select(entry => entry.Number);
 
-    /// <summary>What is kept follows from what was said, and so it does where that is read into an empty ledger.</summary>
+    /// <summary>
+    /// What is kept follows from what was said, and so it does where that is read into an empty ledger.
+    /// </summary>
     private void InOrder()
     {
         Assert.Empty(_file.Ledger.Check(null, default).Problems);
@@ -110,5 +119,6 @@ public sealed class PlaceInDayTests : IDisposable
         Assert.Equal(Rows(_file), Rows(other));
     }
 
-    private static List<string> Rows(TemporaryLedger file) => [.. new Comparison(file.Ledger.Connection).Dump(file.Ledger.Connection)];
+    private static List<string> Rows(TemporaryLedger file) =>
+        [.. new Comparison(file.Ledger.Connection).Dump(file.Ledger.Connection)];
 }

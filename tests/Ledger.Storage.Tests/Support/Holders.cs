@@ -8,12 +8,14 @@ public static class Holders
         Key = Some.Key(), Date = Some.Day(1, 1), Holder = name, Format = Format.Parse(format), Sides = sides,
     };
 
-    public static Load Load(LocalDate date, params string[] sides) => new() { Key = Some.Key(), Date = date, Sides = sides, From = "pan" };
+    public static Load Load(LocalDate date, params string[] sides) =>
+        new() { Key = Some.Key(), Date = date, Sides = sides, From = "pan" };
 
     public static ExposureNote Expose(LocalDate date, string group, params string[] sides) =>
         new() { Key = Some.Key(), Date = date, Sides = sides, Group = group };
 
-    public static Unload Unload(LocalDate date, params string[] from) => new() { Key = Some.Key(), Date = date, From = from };
+    public static Unload Unload(LocalDate date, params string[] from) =>
+        new() { Key = Some.Key(), Date = date, From = from };
 
     public static Cleaning Clean(LocalDate date, params string[] holders) =>
         new() { Key = Some.Key(), Date = date, Holders = holders, IsBagged = true };

@@ -9,11 +9,14 @@ public static class Some
 
     public static string Key() => $"key-{Interlocked.Increment(ref _keys)}";
 
-    public static Item Film(string code = "pan", int weight = 1000) => Products.Film(code, "Pan film") with { FixerFactorThousandths = weight };
+    public static Item Film(string code = "pan", int weight = 1000) =>
+        Products.Film(code, "Pan film") with { FixerFactorThousandths = weight };
 
-    public static Item Syrup() => Products.Developer("syrup", "Syrup developer") with { Keeping = new(OpenedFullDays: 540, OpenedPartDays: 180) };
+    public static Item Syrup() =>
+        Products.Developer("syrup", "Syrup developer") with { Keeping = new(OpenedFullDays: 540, OpenedPartDays: 180) };
 
-    public static Item Fixer() => Products.Fixer("fix", "Rapid fixer", "handbook") with { Keeping = new(WorkingFullDays: 180) };
+    public static Item Fixer() =>
+        Products.Fixer("fix", "Rapid fixer", "handbook") with { Keeping = new(WorkingFullDays: 180) };
 
     public static Item Gloves() => Products.Supply("gloves", "Gloves", 100);
 
@@ -24,13 +27,16 @@ public static class Some
         Key = Key(), Date = Day(1, 1), Process = "tray",
         Steps =
         [
-            new() { Number = 1, Role = ItemRole.Developer, Item = "syrup", WorkingVolume = Volume.FromMillilitres(1250), Dilution = Dilution.Parse("1+49"), Per = StepPer.Batch },
-            new() { Number = 2, Role = ItemRole.Fixer, Item = "fix", Use = StepUse.Reused, Minutes = 5.5m, Note = "both trays" },
+            new() { Number = 1, Role = ItemRole.Developer, Item = "syrup", WorkingVolume = Volume.FromMillilitres(1250),
+                Dilution = Dilution.Parse("1+49"), Per = StepPer.Batch },
+            new() { Number = 2, Role = ItemRole.Fixer, Item = "fix", Use = StepUse.Reused,
+                Minutes = 5.5m, Note = "both trays" },
             new() { Number = 3, Role = ItemRole.Other, Item = "gloves", Amount = new(1, Unit.Piece) },
         ],
     };
 
-    public static Delivery Delivery(string item, decimal packs = 1, decimal price = 100, int month = 1, string? order = null) => new()
+    public static Delivery Delivery(string item, decimal packs = 1, decimal price = 100, int month = 1,
+        string? order = null) => new()
     {
         Key = Key(), Date = Day(month, 2), Currency = "EUR",
         Lines = [new() { Item = item, Packs = packs, Price = Money.Of(price), Order = order }],
@@ -38,13 +44,16 @@ public static class Some
 
     public static BathMixing Bath(string bath = "F1", string? pairedWith = null, int month = 2) => new()
     {
-        Key = Key(), Date = Day(month, 1), Bath = bath, Item = "fix", WorkingVolume = Volume.FromMillilitres(1500), PairedWith = pairedWith,
+        Key = Key(), Date = Day(month, 1), Bath = bath, Item = "fix", WorkingVolume = Volume.FromMillilitres(1500),
+        PairedWith = pairedWith,
     };
 
-    public static SessionLog Session(string session = "S01", int sheets = 4, Fate fate = Fate.Negative, string? bath = "F1", int month = 3) => new()
+    public static SessionLog Session(string session = "S01", int sheets = 4, Fate fate = Fate.Negative,
+        string? bath = "F1", int month = 3) => new()
     {
         Key = Key(), Date = Day(month, 1), Session = session, Process = "tray", Bath = bath,
-        Lines = [new() { Item = "pan", Sheets = sheets, Group = "N", Fate = fate, Developer = Volume.FromMillilitres(25), Note = "a line" }],
+        Lines = [new() { Item = "pan", Sheets = sheets, Group = "N", Fate = fate,
+            Developer = Volume.FromMillilitres(25), Note = "a line" }],
     };
 
     /// <summary>A ledger with film, developer, fixer and gloves on the shelf, and one bath.</summary>

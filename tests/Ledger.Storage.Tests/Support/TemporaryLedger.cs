@@ -29,7 +29,8 @@ public sealed class TemporaryLedger : IDisposable
     public Posted Accept(Entry entry) => Ledger.Post(entry) switch
     {
         Posted posted => posted,
-        NotPosted { Refusal: var refusal } => throw new InvalidOperationException($"{refusal.Kind}: {refusal.Sentence}"),
+        NotPosted { Refusal: var refusal } => throw new InvalidOperationException(
+            $"{refusal.Kind}: {refusal.Sentence}"),
         _ => throw new InvalidOperationException("already posted"),
     };
 
@@ -53,9 +54,11 @@ public sealed class TemporaryLedger : IDisposable
     public void Run(string sql) => Ledger.Connection.Run(sql);
 
     /// <summary>A full disk: SQLite may not use another page.</summary>
-    public void LimitToItsPresentSize() => Run($"PRAGMA max_page_count = {Ledger.Connection.Number("PRAGMA page_count")}");
+    public void LimitToItsPresentSize() =>
+        Run($"PRAGMA max_page_count = {Ledger.Connection.Number("PRAGMA page_count")}");
 
-    private static ZonedClock AFixedDay() => new(FakeClock.FromUtc(2026, 3, 15, 12, 0, 0), DateTimeZone.Utc, CalendarSystem.Iso);
+    private static ZonedClock AFixedDay() =>
+        new(FakeClock.FromUtc(2026, 3, 15, 12, 0, 0), DateTimeZone.Utc, CalendarSystem.Iso);
 
     private static byte[] MakeEmpty()
     {

@@ -155,29 +155,42 @@ public sealed class ClosureTests
         """
         CREATE TEMP TABLE IF NOT EXISTS link (f TEXT, t TEXT, at TEXT);
         DELETE FROM temp.link;
-        WITH e AS (SELECT id, kind, date || printf('%020d', ord) AS at FROM entry WHERE counts = 1 AND undoes IS NULL AND amends IS NULL)
+        WITH e AS (SELECT id, kind, date || printf('%020d', ord) AS at FROM entry
+            WHERE counts = 1 AND undoes IS NULL AND amends IS NULL)
         INSERT INTO temp.link
-        SELECT 'Number ' || (SELECT min(id) FROM lot o WHERE o.item_id = l.item_id AND o.batch = l.batch) || ' 0', 'Delivery ' || l.id || ' 0', at
+        SELECT 'Number ' || (SELECT min(id) FROM lot o WHERE o.item_id = l.item_id
+            AND o.batch = l.batch) || ' 0', 'Delivery ' || l.id || ' 0', at
             FROM lot l, e WHERE e.id = l.entry_id AND l.batch <> ''
-        UNION SELECT 'Delivery ' || c.lot_id || ' 0', 'Container ' || c.place_id || ' 0', at FROM container c, place p, lot l, e
+        UNION SELECT 'Delivery ' || c.lot_id || ' 0', 'Container ' || c.place_id || ' 0', at
+            FROM container c, place p, lot l, e
             WHERE p.id = c.place_id AND l.id = c.lot_id AND e.id = l.entry_id AND p.entry_id = l.entry_id
-        UNION SELECT 'Container ' || from_place || ' 0', iif(to_place IN (SELECT place_id FROM bath), 'Bath ', 'Container ') || to_place || ' 0', at
+        UNION SELECT 'Container ' || from_place || ' 0', iif(to_place IN (SELECT place_id
+            FROM bath), 'Bath ', 'Container ') || to_place || ' 0', at
             FROM movement m, e WHERE e.id = m.entry_id AND from_place IN (SELECT place_id FROM container)
             AND (to_place IN (SELECT place_id FROM container) OR to_place IN (SELECT place_id FROM bath))
         UNION SELECT 'Container ' || from_place || ' 0', 'Session ' || m.entry_id || ' 0', at FROM movement m, e
-            WHERE e.id = m.entry_id AND to_place = 4 AND from_place IN (SELECT place_id FROM container) AND m.entry_id IN (SELECT entry_id FROM session)
+            WHERE e.id = m.entry_id AND to_place = 4 AND from_place IN (SELECT place_id
+                FROM container) AND m.entry_id IN (SELECT entry_id FROM session)
         UNION SELECT 'Container ' || from_place || ' 0', 'PrintSession ' || m.entry_id || ' 0', at FROM movement m, e
-            WHERE e.id = m.entry_id AND from_place IN (SELECT place_id FROM container) AND m.entry_id IN (SELECT entry_id FROM print_session)
-        UNION SELECT 'Container ' || box_id || ' 0', 'Sheet ' || s.id || ' 0', at FROM sheet s, e WHERE e.id = s.entry_id
-        UNION SELECT 'Side ' || side_id || ' 0', 'Sheet ' || s.id || ' 0', at FROM sheet s, e WHERE e.id = s.entry_id AND side_id IS NOT NULL
-        UNION SELECT 'Exposure ' || x.entry_id || ' 0', 'Sheet ' || sheet_id || ' 0', at FROM exposure x, e WHERE e.id = x.entry_id AND e.kind = 'exposure'
+            WHERE e.id = m.entry_id AND from_place IN (SELECT place_id
+                FROM container) AND m.entry_id IN (SELECT entry_id FROM print_session)
+        UNION SELECT 'Container ' || box_id || ' 0', 'Sheet ' || s.id || ' 0', at FROM sheet s, e
+            WHERE e.id = s.entry_id
+        UNION SELECT 'Side ' || side_id || ' 0', 'Sheet ' || s.id || ' 0', at FROM sheet s, e
+            WHERE e.id = s.entry_id AND side_id IS NOT NULL
+        UNION SELECT 'Exposure ' || x.entry_id || ' 0', 'Sheet ' || sheet_id || ' 0', at FROM exposure x, e
+            WHERE e.id = x.entry_id AND e.kind = 'exposure'
         UNION SELECT 'ExposedBox ' || to_place || ' 0', 'Sheet ' || sheet_id || ' 0', at FROM sheet_move m, e
             WHERE e.id = m.entry_id AND to_place IN (SELECT place_id FROM exposed_box)
-        UNION SELECT 'Bath ' || place_id || ' 0', iif(w.entry_id IN (SELECT entry_id FROM session), 'Session ', 'PrintSession ') || w.entry_id || ' 0', at
+        UNION SELECT 'Bath ' || place_id || ' 0', iif(w.entry_id IN (SELECT entry_id
+            FROM session), 'Session ', 'PrintSession ') || w.entry_id || ' 0', at
             FROM bath_work w, e WHERE e.id = w.entry_id
-        UNION SELECT 'Sheet ' || sheet_id || ' 0', 'PrintSession ' || n.entry_id || ' 0', at FROM print_negative n, e WHERE e.id = n.entry_id
-        UNION SELECT 'Session ' || f.entry_id || ' 0', 'Batch ' || f.entry_id || ' ' || batch, at FROM sheet_fate f, e WHERE e.id = f.entry_id
-        UNION SELECT 'Batch ' || f.entry_id || ' ' || batch, 'Sheet ' || sheet_id || ' 0', at FROM sheet_fate f, e WHERE e.id = f.entry_id
+        UNION SELECT 'Sheet ' || sheet_id || ' 0', 'PrintSession ' || n.entry_id || ' 0', at FROM print_negative n, e
+            WHERE e.id = n.entry_id
+        UNION SELECT 'Session ' || f.entry_id || ' 0', 'Batch ' || f.entry_id || ' ' || batch, at FROM sheet_fate f, e
+            WHERE e.id = f.entry_id
+        UNION SELECT 'Batch ' || f.entry_id || ' ' || batch, 'Sheet ' || sheet_id || ' 0', at FROM sheet_fate f, e
+            WHERE e.id = f.entry_id
         UNION SELECT 'Sheet ' || sheet_id || ' 0', 'Container ' || to_place || ' 0', at FROM sheet_move m, e
             WHERE e.id = m.entry_id AND to_place IN (SELECT place_id FROM container);
         """);

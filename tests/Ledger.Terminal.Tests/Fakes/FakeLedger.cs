@@ -50,7 +50,8 @@ public sealed class FakeLedger(LocalDate today) : ILedger, IPast
         var number = _posted.Count + 1;
         var reverses = (posting.Entry as Undo)?.Number;
         if (reverses is { } reversed)
-            _posted[At(reversed)] = _posted[At(reversed)] with { Entry = _posted[At(reversed)].Entry with { UndoneBy = number } };
+            _posted[At(reversed)] =
+                _posted[At(reversed)] with { Entry = _posted[At(reversed)].Entry with { UndoneBy = number } };
         var written = new JournalEntry(
             number, entry.Key, entry.Kind, posting.Entry.Date, Recorded, posting.Summary, entry.Note, reverses, null);
         _posted.Add(new(written, posting));
@@ -60,20 +61,25 @@ public sealed class FakeLedger(LocalDate today) : ILedger, IPast
     public IReadOnlyList<JournalEntry> Journal(LocalDate asOf, long? before, int atMost)
     {
         Check();
-        return [.. Entries.Reverse().Where(entry => entry.Date <= asOf && (before is null || entry.Number < before)).Take(atMost)];
+        return [.. Entries.Reverse().Where(entry => entry.Date <= asOf && (before is null || entry.Number < before))
+            .Take(atMost)];
     }
 
-    public IReadOnlyList<JournalEntry> JournalOf(LocalDate day) => [.. Standing.Where(posted => posted.Entry.Date == day).Select(posted => posted.Entry)];
+    public IReadOnlyList<JournalEntry> JournalOf(LocalDate day) =>
+        [.. Standing.Where(posted => posted.Entry.Date == day).Select(posted => posted.Entry)];
 
     public IReadOnlyList<SessionRecord> Sessions(LocalDate asOf, SessionRecord? before, int atMost)
     {
         Check();
-        var sessions = Standing.Where(posted => posted.Posting.Entry is SessionLog && posted.Entry.Date <= asOf).Select(Record)
+        var sessions = Standing.Where(posted => posted.Posting.Entry is SessionLog && posted.Entry.Date <= asOf)
+            .Select(Record)
             .OrderByDescending(session => session.Date).ThenByDescending(session => session.Number).ToList();
-        return [.. sessions.Skip(before is null ? 0 : sessions.FindIndex(session => session.Number == before.Number) + 1).Take(atMost)];
+        return [.. sessions.Skip(
+            before is null ? 0 : sessions.FindIndex(session => session.Number == before.Number) + 1).Take(atMost)];
     }
 
-    public SessionRecord? Session(string name, LocalDate asOf) => Sessions(asOf, null, int.MaxValue).FirstOrDefault(session => session.Session == name);
+    public SessionRecord? Session(string name, LocalDate asOf) =>
+        Sessions(asOf, null, int.MaxValue).FirstOrDefault(session => session.Session == name);
 
     public IReadOnlyList<ItemMove> MovesOf(string item, LocalDate asOf, int atMost)
     {
@@ -99,19 +105,24 @@ public sealed class FakeLedger(LocalDate today) : ILedger, IPast
                    from fact in posted.Posting.Facts.OfType<BathWorked>()
                    where fact.Place == place
                    let entry = posted.Entry
-                   select new BathWorkRecord(entry.Number, entry.Date, entry.Summary, fact.IsFirst, fact.Area, fact.Weighted);
+                   select new BathWorkRecord(entry.Number, entry.Date, entry.Summary, fact.IsFirst,
+                       fact.Area, fact.Weighted);
         return [.. work.Take(atMost)];
     }
 
-    /// <summary>The film of the sessions; the chemistry and the stock are left out, which the screens do not need.</summary>
+    /// <summary>
+    /// The film of the sessions; the chemistry and the stock are left out, which the screens do not need.
+    /// </summary>
     public CostFacts Costs(LocalDate from, LocalDate to, LocalDate? fatesOn = null)
     {
-        var sessions = Standing.Where(posted => posted.Posting.Entry is SessionLog && posted.Entry.Date >= from && posted.Entry.Date <= to);
+        var sessions = Standing.Where(posted => posted.Posting.Entry is SessionLog && posted.Entry.Date >= from
+            && posted.Entry.Date <= to);
         return new(
             from, to, Money.Zero, Money.Zero, Money.Zero, Money.Zero, [], Money.Zero, [],
             [.. sessions.Select(Record).Select(session => new SessionUse(
                 session.Session, session.Date, Money.Zero, Money.Zero, Money.Zero, [],
-                [.. session.Lines.Select(line => new FilmUse(line.Item, line.Sheets, line.Area, line.Cost, line.Fate))]))]);
+                [.. session.Lines.Select(line => new FilmUse(line.Item, line.Sheets, line.Area,
+                    line.Cost, line.Fate))]))]);
     }
 
     public JournalEntry? Find(long number) => Entries.FirstOrDefault(entry => entry.Number == number);
@@ -136,8 +147,9 @@ public sealed class FakeLedger(LocalDate today) : ILedger, IPast
     public long? FirstUseOfOrderPlacedBy(long number)
     {
         var order = _posted[At(number)].Posting.Facts.OfType<OrderPlaced>().FirstOrDefault()?.Order.Code;
-        var uses = Standing.Where(posted => posted.Posting.Facts.OfType<OrderDelivered>().Any(fact => fact.Order == order)
-            || posted.Posting.Facts.OfType<OrderLineChanged>().Any(fact => fact.Order == order));
+        var uses =
+            Standing.Where(posted => posted.Posting.Facts.OfType<OrderDelivered>().Any(fact => fact.Order == order)
+                || posted.Posting.Facts.OfType<OrderLineChanged>().Any(fact => fact.Order == order));
         return order is null ? null : uses.Select(posted => (long?)posted.Entry.Number).FirstOrDefault();
     }
 
@@ -172,7 +184,8 @@ public sealed class FakeLedger(LocalDate today) : ILedger, IPast
     private static ItemMove Moved(JournalEntry entry, string container, Movement move) =>
         new(entry.Number, entry.Date, entry.Summary, container, move.Lot, move.Quantity, move.Value);
 
-    private static Movement Out(Movement move) => move with { Quantity = -move.Quantity, Value = Money.Zero - move.Value };
+    private static Movement Out(Movement move) =>
+        move with { Quantity = -move.Quantity, Value = Money.Zero - move.Value };
 
     private IEnumerable<T> Facts<T>()
         where T : PostedFact => Standing.SelectMany(posted => posted.Posting.Facts.OfType<T>());
@@ -191,11 +204,15 @@ public sealed class FakeLedger(LocalDate today) : ILedger, IPast
     {
         var held = posted.Posting.Facts.OfType<SessionHeld>().Single();
         var items = Facts<LotReceived>().ToDictionary(fact => fact.Lot.Id, fact => fact.Lot.Item);
-        var bath = held.Bath is { } place ? Facts<BathMixed>().Single(fact => fact.Bath.Place == place).Bath.Code : null;
+        var bath = held.Bath is { } place
+            ? Facts<BathMixed>().Single(fact => fact.Bath.Place == place).Bath.Code
+            : null;
         var lines = posted.Posting.Facts.OfType<SheetsDeveloped>()
-            .Select(fact => new SessionSheets(items[fact.Lot], fact.Sheets, fact.Area, fact.Cost, fact.Group, fact.Fate, fact.Note));
+            .Select(fact => new SessionSheets(items[fact.Lot], fact.Sheets, fact.Area, fact.Cost,
+                fact.Group, fact.Fate, fact.Note));
         return new(
-            posted.Entry.Number, held.Session, posted.Entry.Date, held.Process.Name, bath, held.Developer, posted.Entry.Note, [.. lines]);
+            posted.Entry.Number, held.Session, posted.Entry.Date, held.Process.Name, bath,
+            held.Developer, posted.Entry.Note, [.. lines]);
     }
 
     private sealed record Written(JournalEntry Entry, Posting Posting);

@@ -17,10 +17,12 @@ internal sealed class FakePaper : IPaper
 
     public IReadOnlyList<string> LabelGrids(string paper) => paper == "a4" ? ["3x7", "3x8"] : [];
 
-    public string? LabelProblem(LabelPlace place) => place.IsPlain || LabelGrids(place.Paper).Contains(place.Grid) ? null : $"there is no grid {place.Grid}";
+    public string? LabelProblem(LabelPlace place) =>
+        place.IsPlain || LabelGrids(place.Paper).Contains(place.Grid) ? null : $"there is no grid {place.Grid}";
 
     private static string On(LabelPlace place) =>
-        (place.IsPlain ? "" : $" on {place.Paper} {place.Grid}, {place.Used} gone") + (place.Copies > 1 ? $", {place.Copies} times" : "");
+        (place.IsPlain ? "" : $" on {place.Paper} {place.Grid}, {place.Used} gone")
+            + (place.Copies > 1 ? $", {place.Copies} times" : "");
 
     public string TallySlip(string bath) => Asked($"tally of {bath}");
 

@@ -17,7 +17,8 @@ internal sealed class FakeUpkeep : IUpkeep
     public UpkeepReport Export(string folder, bool isReplacing, IProgress<double> progress, CancellationToken cancel) =>
         Do($"export {folder} {isReplacing}", progress, cancel);
 
-    public UpkeepReport Import(string path, string? kind, bool isDry, IProgress<double> progress, CancellationToken cancel) =>
+    public UpkeepReport Import(string path, string? kind, bool isDry, IProgress<double> progress,
+        CancellationToken cancel) =>
         Do($"import {path} {kind ?? "folder"} {(isDry ? "dry" : "wet")}", progress, cancel);
 
     public UpkeepReport WriteCalendar(string path) => Do($"calendar {path}", new Progress<double>(), default);
@@ -26,6 +27,7 @@ internal sealed class FakeUpkeep : IUpkeep
     {
         Asked.Add(what);
         Work(progress, cancel);
-        return cancel.IsCancellationRequested ? new(false, ["Stopped; nothing is half done."]) : new(true, [$"{what}: all is well."]);
+        return cancel.IsCancellationRequested ? new(false, ["Stopped; nothing is half done."])
+            : new(true, [$"{what}: all is well."]);
     }
 }

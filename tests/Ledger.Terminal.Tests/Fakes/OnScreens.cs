@@ -1,6 +1,9 @@
 namespace Ledger.Terminal.Tests.Fakes;
 
-/// <summary>Tests of screens: each test has a ledger and a screen of its own, made when they are first asked for and gone when it ends.</summary>
+/// <summary>
+/// Tests of screens: each test has a ledger and a screen of its own, made when they are first asked for and gone when
+/// it ends.
+/// </summary>
 public abstract class OnScreens<TLedger> : IDisposable
     where TLedger : class, ILedger
 {

@@ -17,7 +17,8 @@ internal sealed class Screen : IDisposable
     private readonly VirtualTimeProvider _time = new();
     private readonly SessionToken _token;
 
-    public Screen(ILedger ledger, int width = 80, int height = 24, TerminalOptions? options = null, IUpkeep? upkeep = null, IPaper? paper = null)
+    public Screen(ILedger ledger, int width = 80, int height = 24, TerminalOptions? options = null,
+        IUpkeep? upkeep = null, IPaper? paper = null)
     {
         // Begin puts the loop's context on the thread, which an awaiting test would wait on for ever.
         var context = SynchronizationContext.Current;
@@ -111,7 +112,8 @@ internal sealed class Screen : IDisposable
 
     /// <summary>Waits for what work on another thread brings to the screen.</summary>
     public void Await(string text) =>
-        Assert.True(SpinWait.SpinUntil(() => Text.Contains(text, StringComparison.Ordinal), TimeSpan.FromMinutes(1)), Text);
+        Assert.True(SpinWait.SpinUntil(() => Text.Contains(text, StringComparison.Ordinal), TimeSpan.FromMinutes(1)),
+            Text);
 
     public Screen Click(int column, int row)
     {

@@ -23,7 +23,8 @@ internal static class Some
         ledger.Did(Delivered("tarnfix", 1, 15.90m));
         var first = new BathMixing
         {
-            Key = Key(), Date = new(2025, 9, 14), Bath = "F4", Item = "tarnfix", WorkingVolume = Volume.FromMillilitres(1500),
+            Key = Key(), Date = new(2025, 9, 14), Bath = "F4", Item = "tarnfix",
+            WorkingVolume = Volume.FromMillilitres(1500),
         };
         ledger.Did(first);
         ledger.Did(first with { Key = Key(), Date = new(2026, 1, 25), Bath = "F5", PairedWith = "F4" });
@@ -51,7 +52,8 @@ internal static class Some
         MinimumOnHand = Quantity.Of(100, Unit.Millilitre),
     };
 
-    private static Item Fixer { get; } = Products.Fixer("tarnfix", "Tarnbeck rapid fixer", "handbook") with { Keeping = new(WorkingFullDays: 180) };
+    private static Item Fixer { get; } = Products.Fixer("tarnfix", "Tarnbeck rapid fixer",
+        "handbook") with { Keeping = new(WorkingFullDays: 180) };
 
     private static IReadOnlyList<ProcessStep> Steps { get; } =
     [
@@ -65,7 +67,9 @@ internal static class Some
 
     private static Delivery Delivered(string item, decimal packs, decimal price) => new()
     {
-        Key = Key(), Date = Begin, Lines = [new() { Item = item, Packs = packs, Price = Money.Of(price), Storage = item == "fen80" ? "shelf" : "" }],
+        Key = Key(), Date = Begin,
+        Lines = [new() { Item = item, Packs = packs, Price = Money.Of(price),
+            Storage = item == "fen80" ? "shelf" : "" }],
     };
 
     public static string Key() => $"k{Interlocked.Increment(ref _keys)}";

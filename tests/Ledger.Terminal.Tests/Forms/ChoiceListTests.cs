@@ -45,6 +45,7 @@ public sealed class ChoiceListTests : OnASmallLedger
 
         Screen.Click(Screen.Lines[row].IndexOf("fen80/2", StringComparison.Ordinal), row);
 
-        Assert.Equal("fen80/2", Assert.IsType<FormPage>(Screen.Shell.Page).Form.Fields.Single(field => field.Label == "What").Text);
+        Assert.Equal("fen80/2",
+            Assert.IsType<FormPage>(Screen.Shell.Page).Form.Fields.Single(field => field.Label == "What").Text);
     }
 }

@@ -3,7 +3,10 @@ using Ledger.Terminal.Shell;
 
 namespace Ledger.Terminal.Tests.Forms;
 
-/// <summary>What is shown can be taken along: row, table or page, as text or CSV, to a file or the terminal's clipboard; it is asked first.</summary>
+/// <summary>
+/// What is shown can be taken along: row, table or page, as text or CSV, to a file or the terminal's clipboard; it is
+/// asked first.
+/// </summary>
 public sealed class CopyTests : OnASmallLedger
 {
     private readonly FakePaper _paper = new();
@@ -75,14 +78,15 @@ public sealed class CopyTests : OnASmallLedger
         for (var i = 0; i < 300; i++)
             Ledger.Did(new NoticeSnooze
             {
-                Key = Some.Key(), Date = Some.Today, Notice = NoticeKind.BelowMinimum, About = ["syrup"], Until = new(2026, 4, 1),
-                Reason = new('x', 190),
+                Key = Some.Key(), Date = Some.Today, Notice = NoticeKind.BelowMinimum, About = ["syrup"],
+                Until = new(2026, 4, 1), Reason = new('x', 190),
             });
         var screen = Look(paper: _paper);
         screen.Type("6").Press(Key.C.WithCtrl);
         Fill(screen, ("Copy", "table"));
 
-        Assert.Matches("It has [0-9]+ kB; a terminal's clipboard takes 56 kB: copy it to a file", screen.Press(Key.F8).Text);
+        Assert.Matches("It has [0-9]+ kB; a terminal's clipboard takes 56 kB: copy it to a file",
+            screen.Press(Key.F8).Text);
     }
 
     [Fact]

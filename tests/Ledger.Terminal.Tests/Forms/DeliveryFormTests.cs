@@ -11,10 +11,12 @@ public sealed class DeliveryFormTests : OnASmallLedger
         var typist = new Typist(Screen);
         Screen.Type("2r").Press(Key.F4, Key.F4);
         typist.Fill(
-            ("Invoice", "inv-4711"), ("Discount on all", "7.77"), ("Shipping", "14.50"), ("Duty and tax", "3.01"), ("Note", "spring"),
-            ("Item", "fen80"), ("Packs", "2"), ("Price of a pack", "186"), ("Batch", "CP-1"), ("Expiry date", "2028-01-31"), ("Kept in", "freezer"),
-            ("Item", "syrup"), ("Packs", "1"), ("Price of a pack", "41.95"), ("Batch", "B 7"), ("Expiry date", ""), ("Kept in", "shelf"),
-            ("Item", "tarnfix"), ("Packs", "3"), ("Price of a pack", "15.90"), ("Batch", ""), ("Expiry date", "2027-06-30"), ("Kept in", ""));
+            ("Invoice", "inv-4711"), ("Discount on all", "7.77"), ("Shipping", "14.50"), ("Duty and tax", "3.01"),
+            ("Note", "spring"), ("Item", "fen80"), ("Packs", "2"), ("Price of a pack", "186"),
+            ("Batch", "CP-1"), ("Expiry date", "2028-01-31"), ("Kept in", "freezer"), ("Item", "syrup"),
+            ("Packs", "1"), ("Price of a pack", "41.95"), ("Batch", "B 7"), ("Expiry date", ""),
+            ("Kept in", "shelf"), ("Item", "tarnfix"), ("Packs", "3"), ("Price of a pack", "15.90"),
+            ("Batch", ""), ("Expiry date", "2027-06-30"), ("Kept in", ""));
 
         var other = Some.Ledger();
         other.Did(new Delivery
@@ -23,14 +25,16 @@ public sealed class DeliveryFormTests : OnASmallLedger
             Discount = Money.Of(7.77m), Shipping = Money.Of(14.50m), Duty = Money.Of(3.01m),
             Lines =
             [
-                new() { Item = "fen80", Packs = 2, Price = Money.Of(186), Batch = "CP-1", ExpiresOn = new(2028, 1, 31), Storage = "freezer" },
+                new() { Item = "fen80", Packs = 2, Price = Money.Of(186), Batch = "CP-1", ExpiresOn = new(2028, 1, 31),
+                    Storage = "freezer" },
                 new() { Item = "syrup", Packs = 1, Price = Money.Of(41.95m), Batch = "B 7", Storage = "shelf" },
                 new() { Item = "tarnfix", Packs = 3, Price = Money.Of(15.90m), ExpiresOn = new(2027, 6, 30) },
             ],
         });
         Assert.Equal(Shelf(other), Shelf(Ledger));
         var (wrote, same) = (Ledger.Journal(Some.Today, null, 1)[0], other.Journal(Some.Today, null, 1)[0]);
-        Assert.Equal((same.Number, same.Kind, same.Summary, same.Note), (wrote.Number, wrote.Kind, wrote.Summary, wrote.Note));
+        Assert.Equal((same.Number, same.Kind, same.Summary, same.Note),
+            (wrote.Number, wrote.Kind, wrote.Summary, wrote.Note));
 
         // 2 x 186 + 41.95 + 3 x 15.90 - 7.77 + 14.50 + 3.01
         var came = Ledger.HoldingsOn(Some.Today).Containers.Where(container => container.Lot.ReceivedOn == Some.Today);
@@ -114,5 +118,6 @@ public sealed class DeliveryFormTests : OnASmallLedger
 
     private static IEnumerable<(string, Quantity, Money, string, LocalDate?, string)> Shelf(FakeLedger ledger) =>
         ledger.HoldingsOn(Some.Today).Containers.Select(container => (
-            container.Code, container.Held, container.Value, container.Lot.Batch, container.Lot.ExpiresOn, container.Storage));
+            container.Code, container.Held, container.Value, container.Lot.Batch, container.Lot.ExpiresOn,
+            container.Storage));
 }

@@ -40,7 +40,8 @@ public sealed class FormsTests : OnASmallLedger
         form.Keys.Single(key => key.Key == Key.F12).Press(null);
 
         var line = Assert.Single(form.Lines);
-        Assert.Equal(("fen80", "4", "N", "25"), (line["item"].Text, line["sheets"].Text, line["group"].Text, line["developer_ml"].Text));
+        Assert.Equal(("fen80", "4", "N", "25"),
+            (line["item"].Text, line["sheets"].Text, line["group"].Text, line["developer_ml"].Text));
         Assert.IsType<Ready>(form.Judge());
     }
 
@@ -50,13 +51,15 @@ public sealed class FormsTests : OnASmallLedger
         Assert.Equal("F4", new SessionForm(Ledger)["bath"].Text);
         Ledger.Did(new BathMixing
         {
-            Key = "bath F9", Date = Some.Today, Bath = "F9", Item = "tarnfix", WorkingVolume = Volume.FromMillilitres(500),
+            Key = "bath F9", Date = Some.Today, Bath = "F9", Item = "tarnfix",
+            WorkingVolume = Volume.FromMillilitres(500),
         });
         var form = new SessionForm(Ledger);
         form.Keys.Single(key => key.Key == Key.F3).Press(null);
         Assert.Equal("", form["bath"].Text);
         Assert.Contains(
-            "say which bath the film went through: F4 or F9 of tarnfix", Assert.IsType<Rejected>(form.Judge()).Refusal.Sentence);
+            "say which bath the film went through: F4 or F9 of tarnfix",
+            Assert.IsType<Rejected>(form.Judge()).Refusal.Sentence);
         form["bath"].Turn(-1);
         Assert.Contains("through F9", Assert.IsType<Ready>(form.Judge()).Posting.Summary);
     }
@@ -215,7 +218,8 @@ public sealed class FormsTests : OnASmallLedger
         count["reason"].Type("miscounted");
 
         // 27 x 29.5735295625 ml, NIST Handbook 44, appendix C
-        Assert.Equal(new Quantity(798_485, Unit.Millilitre), Assert.IsType<StockCount>(Assert.IsType<Ready>(count.Judge()).Entry).Found);
+        Assert.Equal(new Quantity(798_485, Unit.Millilitre),
+            Assert.IsType<StockCount>(Assert.IsType<Ready>(count.Judge()).Entry).Found);
         Assert.Equal("Holds, fl oz", new KindForm(Ledger, "jug-start")["size_ml"].Label);
         Assert.Equal("50.721034floz", new BathForm(Ledger, "F5")["working_ml"].Text);
     }

@@ -15,7 +15,8 @@ public sealed class HintTests : OnTheDemoYear
         Assert.Equal([], every.Except(forms.Select(form => form.GetType())).Select(type => type.Name));
 
         var hints = forms.SelectMany(form => form.Fields).Select(field => field.Hint)
-            .Concat(EntryKinds.All.SelectMany(kind => kind.AllFields.Concat(kind.Line?.Fields ?? [])).Select(field => ScreenText.Sentence(field.Help)))
+            .Concat(EntryKinds.All.SelectMany(kind => kind.AllFields.Concat(kind.Line?.Fields ?? []))
+                .Select(field => ScreenText.Sentence(field.Help)))
             .Distinct().ToList();
         Assert.True(hints.Count > 150, $"only {hints.Count} hints were found");
         Assert.Equal([], hints.Where(hint => hint.Length > Room));

@@ -8,10 +8,12 @@ public sealed class ItemFormTests : OnASmallLedger
         var ledger = Some.EmptyLedger();
         using var screen = new Screen(ledger);
 
-        screen.Type("2n").Type("ortho").Press(Key.Tab).Type("Mirrin Ortho").Press(Key.Tab, Key.Tab, Key.Tab).Type("4x5");
+        screen.Type("2n").Type("ortho").Press(Key.Tab).Type("Mirrin Ortho").Press(Key.Tab,
+            Key.Tab, Key.Tab).Type("4x5");
         screen.Press(Key.Tab).Type("50").Press(Key.F8);
         var item = ledger.HoldingsOn(Some.Today).Item("ortho")!;
-        Assert.Equal(("Mirrin Ortho", "4x5", 50L, Unit.Sheet), (item.Name, item.Format!.Code, item.Pack.Base, item.Unit));
+        Assert.Equal(("Mirrin Ortho", "4x5", 50L, Unit.Sheet),
+            (item.Name, item.Format!.Code, item.Pack.Base, item.Unit));
 
         screen.Type("r").Type("2").Press(Key.F8);
         Assert.Equal(100, ledger.HoldingsOn(Some.Today).OnHand(item).Base);
@@ -64,16 +66,19 @@ public sealed class ItemFormTests : OnASmallLedger
     }
 
     [Theory]
-    [InlineData("Other bases", "lots", "Other bases: found \"lots\"; accepted is square inches per litre and their basis")]
+    [InlineData("Other bases", "lots",
+        "Other bases: found \"lots\"; accepted is square inches per litre and their basis")]
     [InlineData("Density", "9", "Density: found \"9\"; accepted is a number from 0.5 to 5")]
     [InlineData("Days sealed", "1.5", "Days sealed: found \"1.5\"; accepted is a whole number")]
     [InlineData("Pack", "", "Pack: found nothing; accepted is what one pack holds")]
-    [InlineData("Capacity, sq in/litre", "0", "Capacity, sq in/litre: found \"0\"; accepted is square inches, more than 0")]
+    [InlineData("Capacity, sq in/litre", "0",
+        "Capacity, sq in/litre: found \"0\"; accepted is square inches, more than 0")]
     public void Bad_values_are_said_in_a_sentence(string field, string typed, string sentence)
     {
         var form = new ItemForm(Ledger, "syrup");
         Field(form, field).Type(typed);
-        Assert.Contains(Assert.IsType<Incomplete>(form.Judge()).Problems, problem => problem.StartsWith(sentence, StringComparison.Ordinal));
+        Assert.Contains(Assert.IsType<Incomplete>(form.Judge()).Problems,
+            problem => problem.StartsWith(sentence, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -58,8 +58,10 @@ public sealed class LongFormTests : OnASmallLedger
     }
 
     private static bool IsRowOf(string line, FormField field) =>
-        line.Contains($"{field.Label} ", StringComparison.Ordinal) && line.Contains(field.Text, StringComparison.Ordinal);
+        line.Contains($"{field.Label} ", StringComparison.Ordinal)
+            && line.Contains(field.Text, StringComparison.Ordinal);
 
     private static string[] FieldLines(Screen screen) =>
-        screen.Lines[2..(2 + Array.FindIndex(screen.Lines[2..], line => line.Contains("-----", StringComparison.Ordinal)) - 1)];
+        screen.Lines[2..(2 + Array.FindIndex(screen.Lines[2..],
+            line => line.Contains("-----", StringComparison.Ordinal)) - 1)];
 }

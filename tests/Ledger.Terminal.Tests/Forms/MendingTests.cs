@@ -8,7 +8,8 @@ public sealed class MendingTests : OnTheDemoYear
     [Fact]
     public void What_need_not_be_named_is_not_asked_for_and_what_was_said_already_is_not_in_question()
     {
-        FormField Bath(bool isNeeded) => new("Bath", 8, FieldKind.Choice) { Makes = "bath", IsNeeded = isNeeded, Choices = () => [] };
+        FormField Bath(bool isNeeded) => new("Bath", 8, FieldKind.Choice) { Makes = "bath",
+            IsNeeded = isNeeded, Choices = () => [] };
         Assert.False(Bath(isNeeded: false).IsUnknown);
         Assert.True(Bath(isNeeded: true).IsUnknown);
         var said = Bath(isNeeded: false);
@@ -28,31 +29,42 @@ public sealed class MendingTests : OnTheDemoYear
 
     [Theory]
     [InlineData("there is no entry 9; `show journal` lists them", "There is no entry 9; Journal (6) lists them.")]
-    [InlineData("if it was really there, book the difference with --book-difference", "If it was really there, F6 books the difference.")]
+    [InlineData("if it was really there, book the difference with --book-difference",
+        "If it was really there, F6 books the difference.")]
     [InlineData("x has no density: `record item x --density` says it", "X has no density: E on the Shelf (x) says it.")]
     [InlineData(
-        "count it first: `record count fen80/1 20sheet --reason ...`", "Count it first: (C on the Shelf: fen80/1 20sheet).")]
-    public void What_the_rules_say_of_commands_is_said_of_keys(string said, string here) => Assert.Equal(here, RefusalText.Of(said));
+        "count it first: `record count fen80/1 20sheet --reason ...`",
+        "Count it first: (C on the Shelf: fen80/1 20sheet).")]
+    public void What_the_rules_say_of_commands_is_said_of_keys(string said, string here) =>
+        Assert.Equal(here, RefusalText.Of(said));
 
-    /// <summary>The sentences of the rules, as they stand in the source: none names a command that the screens do not put in their own words.</summary>
+    /// <summary>
+    /// The sentences of the rules, as they stand in the source: none names a command that the screens do not put in
+    /// their own words.
+    /// </summary>
     [Fact]
     public void No_sentence_of_the_rules_reaches_the_screens_with_a_command_in_it()
     {
         var root = Root();
-        var sentences = Directory.EnumerateFiles(Path.Combine(root, "src/Ledger.Core"), "*.cs", SearchOption.AllDirectories)
-            .Where(file => !file.Contains("/obj/", StringComparison.Ordinal) && !file.Contains("/Kinds/", StringComparison.Ordinal))
+        var sentences = Directory.EnumerateFiles(Path.Combine(root, "src/Ledger.Core"), "*.cs",
+            SearchOption.AllDirectories)
+            .Where(file => !file.Contains("/obj/", StringComparison.Ordinal)
+                && !file.Contains("/Kinds/", StringComparison.Ordinal))
             .SelectMany(File.ReadLines)
             .Where(line => !line.TrimStart().StartsWith("//", StringComparison.Ordinal) && line.Contains('"')
                 && (line.Contains('`') || line.Contains(" --", StringComparison.Ordinal)))
-            .Select(line => System.Text.RegularExpressions.Regex.Replace(line[line.IndexOf('"')..], @"\{[^{}`]*?(\{[^{}]*\}[^{}`]*?)*\}", "x")).ToList();
+            .Select(line => System.Text.RegularExpressions.Regex.Replace(line[line.IndexOf('"')..],
+                @"\{[^{}`]*?(\{[^{}]*\}[^{}`]*?)*\}", "x")).ToList();
 
         Assert.NotEmpty(sentences);
-        Assert.All(sentences, sentence => Assert.DoesNotMatch("`(show|record|trayledger) | --[a-z]", RefusalText.Of(sentence)));
+        Assert.All(sentences,
+            sentence => Assert.DoesNotMatch("`(show|record|trayledger) | --[a-z]", RefusalText.Of(sentence)));
     }
 
     [Fact]
     public void The_digits_are_those_of_the_screens() =>
-        Assert.Equal(MainDigits.Names, MainScreens.Of(Some.Ledger(), new FakeUpkeep(), "ledger.db").Select(screen => screen.Name));
+        Assert.Equal(MainDigits.Names,
+            MainScreens.Of(Some.Ledger(), new FakeUpkeep(), "ledger.db").Select(screen => screen.Name));
 
     [Fact]
     public void Ctrl_O_opens_the_entry_that_stands_in_the_way_and_the_form_waits()
@@ -61,7 +73,8 @@ public sealed class MendingTests : OnTheDemoYear
 
         screen.Find("processes").Type("u");
         Assert.Contains("What mends it", screen.Text);
-        var number = System.Text.RegularExpressions.Regex.Match(screen.Text, @"Ctrl\+O opens entry ([0-9]+)").Groups[1].Value;
+        var number = System.Text.RegularExpressions.Regex.Match(screen.Text,
+            @"Ctrl\+O opens entry ([0-9]+)").Groups[1].Value;
         screen.Press(Key.O.WithCtrl);
 
         Assert.StartsWith($" Entry {number}", screen.Title);
@@ -82,7 +95,8 @@ public sealed class MendingTests : OnTheDemoYear
         var shown = Assert.IsType<FormPage>(screen.Shell.Page).Form;
         shown.Fields.First(field => field.Label == "Sides").Type("E01-1");
         screen.Shell.Page.Refresh();
-        Assert.Contains("M on Holders (7) takes the sheet out", string.Join(' ', screen.Text.Split([' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries)));
+        Assert.Contains("M on Holders (7) takes the sheet out",
+            string.Join(' ', screen.Text.Split([' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries)));
     }
 
     private static string Root()

@@ -10,9 +10,10 @@ public sealed class OrderFormTests : OnTheDemoYear
     {
         Screen.Type("8").Type("n").Press(Key.F4);
         new Typist(Screen).Fill(
-            ("Order", "summer"), ("Item", "syrup"), ("Packs", "3"), ("Price of a pack", "42.5"), ("Expected", "2026-04-10"), ("Back-ordered", ""),
-            ("Item", "tarnfix"), ("Packs", "2"), ("Price of a pack", ""), ("Expected", ""), ("Back-ordered", "yes"),
-            ("From", "mail-order shop"), ("Prepaid", "yes"));
+            ("Order", "summer"), ("Item", "syrup"), ("Packs", "3"), ("Price of a pack", "42.5"),
+            ("Expected", "2026-04-10"), ("Back-ordered", ""), ("Item", "tarnfix"), ("Packs", "2"),
+            ("Price of a pack", ""), ("Expected", ""), ("Back-ordered", "yes"), ("From", "mail-order shop"),
+            ("Prepaid", "yes"));
 
         var other = Another("other");
         Assert.IsType<Posted>(other.Post(new OrderPlacement
@@ -37,13 +38,15 @@ public sealed class OrderFormTests : OnTheDemoYear
         Assert.IsType<Posted>(Ledger.Post(new OrderPlacement
         {
             Key = Some.Key(), Date = Ledger.Today, Order = "summer",
-            Lines = [new() { Item = "syrup", Packs = 3, Price = Money.Of(42.5m) }, new() { Item = "tarnfix", Packs = 2, Price = Money.Of(16) }],
+            Lines = [new() { Item = "syrup", Packs = 3, Price = Money.Of(42.5m) },
+                new() { Item = "tarnfix", Packs = 2, Price = Money.Of(16) }],
         }));
         var delivery = new DeliveryForm(Ledger, "syrup");
         delivery.Keys.Single(key => key.Key == Key.F4).Press(null);
         Assert.Equal(
             [("syrup", "3", "42.50", "summer"), ("tarnfix", "2", "16.00", "summer")],
-            delivery.Lines.Select(line => (line["item"].Text, line["packs"].Text, line["price"].Text, line["order"].Text)));
+            delivery.Lines.Select(line => (line["item"].Text, line["packs"].Text, line["price"].Text,
+                line["order"].Text)));
         var saving = delivery.Save();
         Assert.True(saving.IsDone, saving.Sentence);
         Assert.DoesNotContain(Ledger.HoldingsOn(Ledger.Today).Orders.Open, order => order.Code == "summer");

@@ -55,7 +55,8 @@ public sealed class ParkedFormTests : OnASmallLedger
         Screen.Press(Key.CursorDown).Type("d");
 
         Assert.DoesNotContain("leaking jug", Screen.Text);
-        Assert.Equal("F5", Assert.IsType<FormPage>(Screen.Shell.Page).Form.Fields.First(field => field.Label == "What").Text);
+        Assert.Equal("F5",
+            Assert.IsType<FormPage>(Screen.Shell.Page).Form.Fields.First(field => field.Label == "What").Text);
     }
 
     [Fact]
@@ -97,7 +98,8 @@ public sealed class ParkedFormTests : OnASmallLedger
         Screen.Type("Pan 100").Press(Key.Tab, Key.Tab, Key.Tab, Key.Tab).Type("25").Press(Key.F8);
 
         Assert.True(Screen.Title.StartsWith(" Delivery", StringComparison.Ordinal), Screen.Text);
-        Assert.Equal("pan100", Assert.IsType<FormPage>(Screen.Shell.Page).Form.Fields.Single(field => field.Label == "Item").Text);
+        Assert.Equal("pan100",
+            Assert.IsType<FormPage>(Screen.Shell.Page).Form.Fields.Single(field => field.Label == "Item").Text);
         Assert.NotNull(Ledger.HoldingsOn(Some.Today).Item("pan100"));
     }
 

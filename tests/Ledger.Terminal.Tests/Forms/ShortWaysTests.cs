@@ -1,6 +1,8 @@
 namespace Ledger.Terminal.Tests.Forms;
 
-/// <summary>What used to cost a detour: the day of the last entry, steps one after the other, a bare number in the user's unit.</summary>
+/// <summary>
+/// What used to cost a detour: the day of the last entry, steps one after the other, a bare number in the user's unit.
+/// </summary>
 public sealed class ShortWaysTests : OnASmallLedger
 {
     [Fact]

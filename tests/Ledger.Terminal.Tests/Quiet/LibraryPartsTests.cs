@@ -37,13 +37,18 @@ public sealed class LibraryPartsTests
                 $"{method.DeclaringType} reaches into a library"));
     }
 
-    /// <summary>A native binary that leaves out what is not there is built without a word, and each of its commands is slow.</summary>
+    /// <summary>
+    /// A native binary that leaves out what is not there is built without a word, and each of its commands is slow.
+    /// </summary>
     [Fact]
     public void What_the_native_binary_leaves_out_of_the_library_is_there_and_is_run_at_its_start()
     {
         var left = Repository.Files("src", "*.xml").SelectMany(file => XDocument.Parse(file.Text).Descendants("method"))
-            .Where(method => method.Ancestors("assembly").First().Attribute("fullname")!.Value == "Terminal.Gui").ToList();
-        Assert.Equal([LibraryParts.LeftOut], left.Select(method => $"{method.Parent!.Attribute("fullname")!.Value}: {method.Attribute("signature")!.Value}"));
+            .Where(method => method.Ancestors("assembly").First().Attribute("fullname")!.Value == "Terminal.Gui")
+            .ToList();
+        Assert.Equal([LibraryParts.LeftOut],
+            left.Select(
+                method => $"{method.Parent!.Attribute("fullname")!.Value}: {method.Attribute("signature")!.Value}"));
         var method = Part(LibraryParts.LeftOut);
         Assert.Equal("System.Void InitializeConfiguration()", $"{method.ReturnType} {method.Name}()");
         Assert.Empty(method.GetParameters());
@@ -53,6 +58,7 @@ public sealed class LibraryPartsTests
     private static MethodInfo Part(string name)
     {
         var type = typeof(Application).Assembly.GetType(name.Split(": ")[0], throwOnError: true)!;
-        return type.GetMethod(name.Split(' ')[^1].TrimEnd('(', ')'), BindingFlags.Static | BindingFlags.NonPublic | BindingFlags.Public)!;
+        return type.GetMethod(name.Split(' ')[^1].TrimEnd('(', ')'),
+            BindingFlags.Static | BindingFlags.NonPublic | BindingFlags.Public)!;
     }
 }

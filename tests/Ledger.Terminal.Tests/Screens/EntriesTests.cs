@@ -11,7 +11,8 @@ public sealed class EntriesTests : OnTheDemoYear
         Ledger.Post(new ItemDefinition
         {
             Key = Some.Key(), Date = Ledger.Today,
-            Item = new() { Code = "spare", Name = "Spare tank", Kind = ItemKind.Supply, Unit = Unit.Piece, Pack = new(1, Unit.Piece) },
+            Item = new() { Code = "spare", Name = "Spare tank", Kind = ItemKind.Supply, Unit = Unit.Piece,
+                Pack = new(1, Unit.Piece) },
         });
         Screen.Shell.Poll();
 
@@ -60,7 +61,8 @@ public sealed class EntriesTests : OnTheDemoYear
         Screen.Shell.Page.Refresh();
         var shown = Screen.Text;
         Assert.Contains("What it said -> what it says now", shown);
-        Assert.Matches($"Note +{(session.Note.Length == 0 ? "\\(nothing\\)" : session.Note[..4])}.*-> the tap was cold", OneLine(shown));
+        Assert.Matches($"Note +{(session.Note.Length == 0 ? "\\(nothing\\)" : session.Note[..4])}.*-> the tap was cold",
+            OneLine(shown));
         Assert.DoesNotContain("Nothing on the shelf changes", shown);
 
         Screen.Press(Key.F8);
@@ -95,7 +97,8 @@ public sealed class EntriesTests : OnTheDemoYear
         Screen.Type("e");
 
         Assert.StartsWith(" Amend entry ", Screen.Title);
-        var number = long.Parse(Screen.Title.Trim().Split([' ', ':'])[2], System.Globalization.CultureInfo.InvariantCulture);
+        var number = long.Parse(Screen.Title.Trim().Split([' ', ':'])[2],
+            System.Globalization.CultureInfo.InvariantCulture);
         var entry = Assert.Single(Ledger.Journal(Ledger.Today, number + 1, 1));
         Assert.Equal(kind, entry.Kind);
         Assert.Contains(name, entry.Summary);
@@ -144,8 +147,8 @@ public sealed class EntriesTests : OnTheDemoYear
     }
 
     /// <summary>
-    /// What changes the past is derived from there on: once when the typing pauses, not with each key; and saving derives it to judge
-    /// it and to write it, without trying out an undo of it.
+    /// What changes the past is derived from there on: once when the typing pauses, not with each key; and saving
+    /// derives it to judge it and to write it, without trying out an undo of it.
     /// </summary>
     [Fact]
     public void The_past_is_worked_out_when_the_typing_pauses_and_not_after_saving()
@@ -198,10 +201,13 @@ public sealed class EntriesTests : OnTheDemoYear
             .. holdings.Film.ExposedBoxes.Select(box => new Subject(SubjectKind.Place, box.Code)),
             .. holdings.Film.Sheets.Select(sheet => new Subject(SubjectKind.Sheet, sheet.Id.ToString())),
             .. holdings.Plans.Select(plan => new Subject(SubjectKind.Plan, plan.Name)),
-            .. Ledger.Sessions(Ledger.Today, null, 100).Select(session => new Subject(SubjectKind.Session, session.Session)),
-            .. Ledger.Prints(Ledger.Today, null, 100).Select(print => new Subject(SubjectKind.PrintSession, print.Session)),
+            .. Ledger.Sessions(Ledger.Today, null,
+                100).Select(session => new Subject(SubjectKind.Session, session.Session)),
+            .. Ledger.Prints(Ledger.Today, null,
+                100).Select(print => new Subject(SubjectKind.PrintSession, print.Session)),
         ];
-        Assert.All(Enum.GetValues<SubjectKind>().Except([SubjectKind.Format, SubjectKind.Setting, SubjectKind.Entry]), kind => Assert.Contains(subjects, one => one.Kind == kind));
+        Assert.All(Enum.GetValues<SubjectKind>().Except([SubjectKind.Format, SubjectKind.Setting, SubjectKind.Entry]),
+            kind => Assert.Contains(subjects, one => one.Kind == kind));
         Assert.All(subjects, subject =>
         {
             var own = Ledger.EntryOf(subject);
@@ -219,5 +225,6 @@ public sealed class EntriesTests : OnTheDemoYear
         Assert.Equal(name, model.IdOf(model.SelectedRow));
     }
 
-    private static string OneLine(string text) => string.Join(' ', text.Split([' ', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries));
+    private static string OneLine(string text) =>
+        string.Join(' ', text.Split([' ', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries));
 }

@@ -8,7 +8,8 @@ public sealed class HoldersTests : OnTheDemoYear
     {
         var text = Screen.Type("7").Text;
 
-        foreach (var cell in new[] { "E01[X|X]", "E04[X|.]", "E05[.|.]", "E07[.|-]~", "E08[L!|L!]", "E11[L|.]", "Q02[L|L]", "Q08[.|.]" })
+        foreach (var cell in new[] { "E01[X|X]", "E04[X|.]", "E05[.|.]", "E07[.|-]~", "E08[L!|L!]",
+            "E11[L|.]", "Q02[L|L]", "Q08[.|.]" })
             Assert.Contains(cell, text);
         Assert.Contains("L loaded   X exposed", text);
         Assert.Contains("1 exposed N, 4 d  2 exposed N, 4 d", text);
@@ -38,7 +39,8 @@ public sealed class HoldersTests : OnTheDemoYear
         Screen.Type("s").Press(Key.F7, Key.Delete).Type("fen80 N");
         Assert.Contains("is empty now: take off its paper", Screen.Text);
         Screen.Press(Key.F8);
-        Assert.Equal((2, "S23"), (Ledger.Sessions(Ledger.Today, null, 1)[0].Sheets, Ledger.Sessions(Ledger.Today, null, 1)[0].Session));
+        Assert.Equal((2, "S23"),
+            (Ledger.Sessions(Ledger.Today, null, 1)[0].Sheets, Ledger.Sessions(Ledger.Today, null, 1)[0].Session));
         Assert.Equal("filed negatives", Ledger.Story("E05-2", Ledger.Today)!.Place);
         Assert.Empty(Ledger.Check(null, default).Problems);
     }
@@ -47,7 +49,8 @@ public sealed class HoldersTests : OnTheDemoYear
     public void Known_sheets_are_offered_of_the_film_and_group_that_were_chosen_in_the_line()
     {
         var film = Ledger.HoldingsOn(Ledger.Today).Film;
-        var groups = film.Sheets.Where(sheet => sheet is { Item: "fen80", Exposure: not null }).Select(sheet => sheet.Exposure!.Group).Distinct().ToList();
+        var groups = film.Sheets.Where(sheet => sheet is { Item: "fen80", Exposure: not null })
+            .Select(sheet => sheet.Exposure!.Group).Distinct().ToList();
         Assert.True(groups.Count > 1, string.Join(' ', groups));
         foreach (var group in groups)
         {
@@ -98,6 +101,8 @@ public sealed class HoldersTests : OnTheDemoYear
         Assert.Matches(@"E01 +cleaned 20\d\d-\d\d-\d\d(, bagged)? -> cleaned 2026-", Screen.Find("clean").Text);
         Screen.Press(Key.F8);
         Assert.Equal(Ledger.Today, Ledger.HoldingsOn(Ledger.Today).Film.Holder("E01")!.CleanedOn);
-        Assert.Equal(SideState.Exposed, Ledger.HoldingsOn(Ledger.Today).Film.Read(Ledger.HoldingsOn(Ledger.Today).Film.Side("E01-1")!, Ledger.Today).State);
+        Assert.Equal(SideState.Exposed,
+            Ledger.HoldingsOn(Ledger.Today).Film.Read(Ledger.HoldingsOn(Ledger.Today).Film.Side("E01-1")!,
+                Ledger.Today).State);
     }
 }

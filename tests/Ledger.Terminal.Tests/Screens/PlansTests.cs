@@ -41,7 +41,8 @@ public sealed class PlansTests : OnTheDemoYear
         Screen.Type("p");
         Assert.Contains("No sheet is picked yet", Screen.Text);
 
-        var group = Ledger.HoldingsOn(Ledger.Today).Film.Sheets.Where(sheet => sheet.Exposure?.Group == "N").Select(sheet => sheet.Id).ToList();
+        var group = Ledger.HoldingsOn(Ledger.Today).Film.Sheets.Where(sheet => sheet.Exposure?.Group == "N")
+            .Select(sheet => sheet.Id).ToList();
         Screen.Type("+").Type("p");
         Assert.StartsWith(" Plan", Screen.Title);
         Screen.Press(Key.F8);
@@ -67,7 +68,8 @@ public sealed class PlansTests : OnTheDemoYear
         Screen.Type("p").Type("n").Press(Key.F12, Key.F3, Key.F8);
         var lines = Ledger.HoldingsOn(Ledger.Today).Plan("P1")!.Request.Sheets;
         Assert.Equal(
-            [(3, "N", true), (7, "N", false)], lines.Select(line => (line.Count, line.Group, line.From is not null))); // the three that wait come first
+            [(3, "N", true), (7, "N", false)],
+            lines.Select(line => (line.Count, line.Group, line.From is not null))); // the three that wait come first
     }
 
     [Fact]
@@ -83,11 +85,13 @@ public sealed class PlansTests : OnTheDemoYear
         screen.Press(Key.F10).Type("reject").Press(Key.Tab, Key.Tab).Type("dust");
         screen.Press([.. Enumerable.Repeat(Key.Tab.WithShift, 8)]).Press(Key.F10).Type("keeper").Press(Key.F8);
 
-        Assert.DoesNotContain("There is no plan yet", screen.Text); // the plan that was logged is gone; what was saved is said
+        Assert.DoesNotContain("There is no plan yet",
+            screen.Text); // the plan that was logged is gone; what was saved is said
         Assert.Matches("Entry [0-9]+: session", screen.Text);
         Assert.Contains("U takes it back.", screen.Text);
         var session = Ledger.Sessions(Ledger.Today, null, 1)[0];
-        Assert.Equal(["negative 1", "keeper 1", "reject 1"], session.Lines.Select(line => $"{line.Fate.Name()} {line.Sheets}"));
+        Assert.Equal(["negative 1", "keeper 1", "reject 1"],
+            session.Lines.Select(line => $"{line.Fate.Name()} {line.Sheets}"));
         Assert.Null(Ledger.HoldingsOn(Ledger.Today).Plan("P1"));
         Assert.Equal(25, session.Developer.Millilitres);
         Assert.Equal([1L, 2, 3], Ledger.SheetsOf(session.Session, Ledger.Today).Select(sheet => sheet.Position));
@@ -109,7 +113,9 @@ public sealed class PlansTests : OnTheDemoYear
         Assert.Contains($"\"{sheet.Id}\" any more", Screen.Text);
     }
 
-    /// <summary>As the command does it: plain paper, or a sheet of labels by its grid, which the next labels lie on too.</summary>
+    /// <summary>
+    /// As the command does it: plain paper, or a sheet of labels by its grid, which the next labels lie on too.
+    /// </summary>
     [Fact]
     public void Labels_are_asked_for_their_paper()
     {
@@ -145,7 +151,8 @@ public sealed class PlansTests : OnTheDemoYear
         Assert.Contains("Select a box of exposed sheets", screen.Text);
         screen.Type("m").Press(Key.F8).Press(Key.End).Type("w").Press(Key.F8);
         Assert.Equal(
-            ["mixing sheet of tarn", "sleeves of S22", "label of F4", "tally of F4", "wall card", "label of fen80/6", "seal of fen80 N"], paper.Pages);
+            ["mixing sheet of tarn", "sleeves of S22", "label of F4", "tally of F4", "wall card",
+                "label of fen80/6", "seal of fen80 N"], paper.Pages);
     }
 
     [Fact]

@@ -10,7 +10,8 @@ public sealed class ProcessesTests : OnASmallLedger
     {
         Screen.Find("processes");
         Assert.StartsWith(" Processes", Screen.Title);
-        Assert.Contains("syrup 1+49, in 1250 ml", string.Join(' ', Screen.Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));
+        Assert.Contains("syrup 1+49, in 1250 ml",
+            string.Join(' ', Screen.Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));
         Screen.Press(Key.Enter);
         Assert.StartsWith(" Process tray", Screen.Title);
         Assert.Matches("1 +developer +syrup +1\\+49 +1250 ml", Screen.Text);
@@ -60,7 +61,8 @@ public sealed class ProcessesTests : OnASmallLedger
     {
         Screen.Find("processes").Press(Key.Enter, Key.Enter);
         Screen.Press([.. Enumerable.Repeat(Key.Tab, 7)]).Type("session");
-        Assert.Contains("one that serves a whole session is a bath", string.Join(' ', Screen.Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));
+        Assert.Contains("one that serves a whole session is a bath",
+            string.Join(' ', Screen.Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));
         Screen.Press(Key.F8);
         Assert.Equal(1, Tray.Version);
     }

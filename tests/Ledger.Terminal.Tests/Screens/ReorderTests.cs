@@ -65,7 +65,8 @@ public sealed class ReorderTests : OnTheDemoYear
 
     [Fact]
     public void The_level_at_the_top_is_the_highest_that_is_shown() => Assert.StartsWith(
-        "12 |", new StockChart([99, .. Enumerable.Repeat<decimal?>(12, 20)], [6], 2, [], level => $"{level:0}").Lines(16).First(),
+        "12 |", new StockChart([99, .. Enumerable.Repeat<decimal?>(12, 20)], [6], 2, [],
+            level => $"{level:0}").Lines(16).First(),
         StringComparison.Ordinal);
 
     [Fact]

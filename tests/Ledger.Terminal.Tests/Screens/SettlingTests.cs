@@ -56,9 +56,11 @@ public sealed class SettlingTests : OnASmallLedger
         {
             Ledger.Did(new HolderDefinition
             {
-                Key = Some.Key(), Date = new(2025, 9, 1), Holder = holder, Format = Format.Parse("8x10"), Sides = ["1", "2"],
+                Key = Some.Key(), Date = new(2025, 9, 1), Holder = holder, Format = Format.Parse("8x10"),
+                Sides = ["1", "2"],
             });
-            Ledger.Did(new Load { Key = Some.Key(), Date = new(2025, 9, 2), Sides = [$"{holder}-1", $"{holder}-2"], From = "fen80", Anyway = true });
+            Ledger.Did(new Load { Key = Some.Key(), Date = new(2025, 9, 2), Sides = [$"{holder}-1", $"{holder}-2"],
+                From = "fen80", Anyway = true });
         }
 
         var screen = Look(120, 40);

@@ -33,8 +33,10 @@ public sealed class ShelfKeysTests : OnTheDemoYear
     public void An_item_is_changed_and_keeps_what_is_not_touched()
     {
         var before = Now.Item("syrup")!;
-        AtShelf("syrup").Type("e").Press([.. Enumerable.Repeat(Key.Tab.WithShift, 4)]).Type("Brackwater Syrup II").Press(Key.F8);
-        Assert.Equal(before with { Name = "Brackwater Syrup II", OtherCapacities = [] }, Now.Item("syrup")! with { OtherCapacities = [] });
+        AtShelf("syrup").Type("e").Press([.. Enumerable.Repeat(Key.Tab.WithShift, 4)]).Type("Brackwater Syrup II")
+            .Press(Key.F8);
+        Assert.Equal(before with { Name = "Brackwater Syrup II", OtherCapacities = [] },
+            Now.Item("syrup")! with { OtherCapacities = [] });
     }
 
     [Fact]
@@ -84,10 +86,12 @@ public sealed class ShelfKeysTests : OnTheDemoYear
     [Fact]
     public void A_missing_sheet_in_a_holder_is_counted_off_with_a_reason()
     {
-        Screen.Type("7c").Type("0").Press(Key.CursorUp, Key.CursorDown).Press(Key.Tab).Type("not there").Press(Key.Tab.WithShift, Key.Tab.WithShift)
+        Screen.Type("7c").Type("0").Press(Key.CursorUp, Key.CursorDown).Press(Key.Tab).Type("not there")
+            .Press(Key.Tab.WithShift, Key.Tab.WithShift)
             .Type("E01-1").Press(Key.F8);
         Assert.Contains("counted E01-1: 0 sheet", Screen.Text);
-        Assert.Equal(1, Ledger.PlacesOf("fen80", Ledger.Today).Single(place => place.Kind == "lost or gained").Held.Base);
+        Assert.Equal(1,
+            Ledger.PlacesOf("fen80", Ledger.Today).Single(place => place.Kind == "lost or gained").Held.Base);
         Assert.Equal(0, Ledger.PlacesOf("fen80", Ledger.Today).Sum(place => place.Held.Base));
     }
 

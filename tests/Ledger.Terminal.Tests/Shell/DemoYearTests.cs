@@ -19,12 +19,16 @@ public sealed partial class DemoYearTests : OnTheDemoYear
         Screen.Shows("1067 of 2000 sq in a", "basis: handbook");
     }
 
-    /// <summary>The picture names its day. A terminal draws rules and edge bars with signs of their own, the screen in memory with plain ones.</summary>
+    /// <summary>
+    /// The picture names its day. A terminal draws rules and edge bars with signs of their own, the screen in memory
+    /// with plain ones.
+    /// </summary>
     [Fact]
     public void The_picture_in_the_README_is_what_the_demo_shows_on_its_day()
     {
         var picture = Readme.Picture().Select(Plain).ToList();
-        var day = NodaTime.Text.LocalDatePattern.Iso.Parse(Assert.Single(Day().Matches(string.Join('\n', picture))).Value.Split(' ')[0]).Value;
+        var day = NodaTime.Text.LocalDatePattern.Iso.Parse(
+            Assert.Single(Day().Matches(string.Join('\n', picture))).Value.Split(' ')[0]).Value;
         var clock = new FakeClock(day.At(new LocalTime(9, 0)).InUtc().ToInstant()).InUtc();
         using var ledger = Another("picture", clock);
         using var screen = new Screen(ledger);
@@ -68,7 +72,8 @@ public sealed partial class DemoYearTests : OnTheDemoYear
         var film = Array.FindIndex(screen.Lines, line => line.StartsWith(" Film", StringComparison.Ordinal));
         Assert.Contains("fen80", screen.Lines[film + 1], StringComparison.Ordinal);
         Assert.Contains(screen.Lines, line => line.Contains(
-            "Tarnbeck rapid fixer: gloves and eye protection; ventilate; used fixer holds silver; see the maker's safety data", StringComparison.Ordinal));
+            "Tarnbeck rapid fixer: gloves and eye protection; ventilate; used fixer holds silver; see the maker's "
+                + "safety data", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -99,7 +104,8 @@ public sealed partial class DemoYearTests : OnTheDemoYear
         Assert.StartsWith(" Costs of the last 12 months by first in first out ", screen.Find("formula").Title);
         Assert.Matches("ortho16 .* 72.40", screen.Text);
         Assert.Contains("All of it is accounted for", screen.Text);
-        Assert.StartsWith(" Costs of the last 12 months by month, costed by first in first out ", screen.Type("g").Title);
+        Assert.StartsWith(" Costs of the last 12 months by month, costed by first in first out ",
+            screen.Type("g").Title);
         screen.Press(Key.Esc);
         Assert.StartsWith(" Costs of the last 12 months by moving average ", screen.Find("formula").Title);
         Assert.Contains("All of it is accounted for", screen.Text);
@@ -134,7 +140,8 @@ public sealed partial class DemoYearTests : OnTheDemoYear
 
         screen.Type("s").Press(Key.F12, Key.F8);
         Assert.Equal("S23", Ledger.Sessions(Ledger.Today, null, 1)[0].Session);
-        Assert.Equal(Ledger.Sessions(Ledger.Today, null, 2)[1].Developer, Ledger.Sessions(Ledger.Today, null, 1)[0].Developer);
+        Assert.Equal(Ledger.Sessions(Ledger.Today, null, 2)[1].Developer,
+            Ledger.Sessions(Ledger.Today, null, 1)[0].Developer);
 
         screen.Type("u").Press(Key.F8);
         Assert.Equal("S22", Ledger.Sessions(Ledger.Today, null, 1)[0].Session);
@@ -181,7 +188,8 @@ public sealed partial class DemoYearTests : OnTheDemoYear
 
         other.Post(new Core.Journal.Entries.StockCount
         {
-            Key = Some.Key(), Date = other.Today, What = "syrup", Found = Quantity.Of(60, Unit.Millilitre), Reason = "dregs",
+            Key = Some.Key(), Date = other.Today, What = "syrup", Found = Quantity.Of(60, Unit.Millilitre),
+            Reason = "dregs",
         });
         screen.Shell.Poll();
 

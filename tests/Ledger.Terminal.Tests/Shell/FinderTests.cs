@@ -15,7 +15,8 @@ public sealed class FinderTests : OnASmallLedger
         Assert.Contains(lines, line => line.Contains("D      Discard", StringComparison.Ordinal));
         Assert.Contains("Type a few letters", screen.Text);
         Assert.Contains(lines, line => line.Contains("Ctrl+C Copy", StringComparison.Ordinal));
-        Assert.True(Array.FindIndex(lines, line => line.Contains("D      Discard", StringComparison.Ordinal)) < 5, screen.Text);
+        Assert.True(Array.FindIndex(lines, line => line.Contains("D      Discard", StringComparison.Ordinal)) < 5,
+            screen.Text);
     }
 
     [Fact]
@@ -54,7 +55,8 @@ public sealed class FinderTests : OnASmallLedger
     public void Words_that_a_user_may_look_for_find_the_action(string words, string name, string place)
     {
         using var screen = new Screen(Some.Ledger());
-        var found = new Findings(Some.Ledger(), screen.Shell.Page, MainScreens.Of(Some.Ledger(), new FakeUpkeep(), ""), new(Some.Ledger(), []));
+        var found = new Findings(Some.Ledger(), screen.Shell.Page, MainScreens.Of(Some.Ledger(), new FakeUpkeep(), ""),
+            new(Some.Ledger(), []));
         Assert.Equal((name, place), (found.For(words)[0].Name, found.For(words)[0].Place));
         Assert.Empty(found.For("qqxz"));
     }
@@ -103,7 +105,8 @@ public sealed class FinderTests : OnASmallLedger
         var screens = MainScreens.Of(Ledger, new FakeUpkeep(), "");
         var all = new Findings(Ledger, screen.Shell.Page, screens, new(Ledger, screens)).For("");
         Assert.All(
-            screens.Skip(1).Concat(MainScreens.Others(Ledger)).SelectMany(one => one.Actions.Select(action => (action.Label, one.Name))),
+            screens.Skip(1).Concat(MainScreens.Others(Ledger))
+                .SelectMany(one => one.Actions.Select(action => (action.Label, one.Name))),
             action => Assert.Contains(all, found => (found.Name, found.Place) == action));
     }
 

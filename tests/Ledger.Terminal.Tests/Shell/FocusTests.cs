@@ -14,7 +14,8 @@ public sealed class FocusTests : OnASmallLedger
         using var screen = new Screen(Some.Ledger());
         screen.Type(digit.ToString());
         Assert.IsType<LedgerTable>(screen.Shell.MostFocused);
-        foreach (var end in new[] { Key.CursorUp, Key.CursorLeft, Key.Home, Key.CursorUp, Key.End, Key.CursorDown, Key.CursorDown, Key.CursorRight })
+        foreach (var end in new[] { Key.CursorUp, Key.CursorLeft, Key.Home, Key.CursorUp, Key.End,
+            Key.CursorDown, Key.CursorDown, Key.CursorRight })
         {
             screen.Press(end);
             Assert.True(screen.Shell.MostFocused is LedgerTable, $"{end} leads to {screen.Shell.MostFocused}");
@@ -37,7 +38,8 @@ public sealed class FocusTests : OnASmallLedger
     public void After_the_first_item_of_an_empty_ledger_Enter_opens_it()
     {
         using var screen = new Screen(Some.EmptyLedger());
-        screen.Type("2n").Type("ortho").Press(Key.Tab).Type("Mirrin Ortho").Press(Key.Tab, Key.Tab, Key.Tab).Type("4x5").Press(Key.Tab).Type("50")
+        screen.Type("2n").Type("ortho").Press(Key.Tab).Type("Mirrin Ortho").Press(Key.Tab, Key.Tab, Key.Tab)
+            .Type("4x5").Press(Key.Tab).Type("50")
             .Press(Key.F8);
         Assert.IsType<LedgerTable>(screen.Shell.MostFocused);
         Assert.StartsWith(" Shelf: ortho", screen.Press(Key.Enter).Title);
@@ -109,7 +111,8 @@ public sealed class FocusTests : OnASmallLedger
     {
         var screen = Look();
         var before = Ledger.Journal(Ledger.Today, null, 1000).Count;
-        Assert.Contains("stays as it is; nothing was written", screen.Type("9").Press(Key.Enter, Key.Enter, Key.F8).Text);
+        Assert.Contains("stays as it is; nothing was written",
+            screen.Type("9").Press(Key.Enter, Key.Enter, Key.F8).Text);
         Assert.Equal(before, Ledger.Journal(Ledger.Today, null, 1000).Count);
     }
 }

@@ -2,15 +2,20 @@ using Ledger.Core.Tests.Architecture;
 
 namespace Ledger.Terminal.Tests.Shell;
 
-/// <summary>The help of a screen says what it is for, shows it with the demo year, and explains the trade's words that the screen uses.</summary>
+/// <summary>
+/// The help of a screen says what it is for, shows it with the demo year, and explains the trade's words that the
+/// screen uses.
+/// </summary>
 public sealed class ScreenHelpTests : OnTheDemoYear
 {
-    /// <summary>How each screen is reached: its digit or a word that finds it, then keys; a line feed is Enter.</summary>
+    /// <summary>
+    /// How each screen is reached: its digit or a word that finds it, then keys; a line feed is Enter.
+    /// </summary>
     private static readonly string[] _ways =
     [
-        "1", "2", "3", "4", "5", "6", "7", "8", "9", "planned sessions:p", "exposed sheets", "processes", "waste jugs", "print sessions", "forgotten",
-        "formats", "settings", "2:\n", "5:g", "processes:\n", "4:\n", "7:\n", "3:w",
-        "find a sheet", "faults", "3:.",
+        "1", "2", "3", "4", "5", "6", "7", "8", "9", "planned sessions:p", "exposed sheets",
+        "processes", "waste jugs", "print sessions", "forgotten", "formats", "settings", "2:\n",
+        "5:g", "processes:\n", "4:\n", "7:\n", "3:w", "find a sheet", "faults", "3:.",
     ];
 
     public static TheoryData<string> Ways => [.. _ways];
@@ -38,7 +43,9 @@ public sealed class ScreenHelpTests : OnTheDemoYear
         Assert.Empty(NeverInText.In(screen.Text));
     }
 
-    /// <summary>No screen's example is left untried: the ways above lead to every kind of table that there is.</summary>
+    /// <summary>
+    /// No screen's example is left untried: the ways above lead to every kind of table that there is.
+    /// </summary>
     [Fact]
     public void Every_screen_has_a_way_here()
     {
@@ -49,7 +56,8 @@ public sealed class ScreenHelpTests : OnTheDemoYear
             return Assert.IsType<TablePage>(screen.Shell.Page).Model.GetType().Name;
         });
         Assert.Equal(
-            typeof(TableModel).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(TableModel)) && !type.IsAbstract)
+            typeof(TableModel).Assembly.GetTypes()
+                .Where(type => type.IsSubclassOf(typeof(TableModel)) && !type.IsAbstract)
                 .Select(type => type.Name).Order(StringComparer.Ordinal),
             reached.Distinct().Order(StringComparer.Ordinal));
     }

@@ -9,7 +9,8 @@ public sealed class ScreensTests : OnASmallLedger
     [InlineData('4', "Sessions", "Session Date Sheets Film Area Bath")]
     [InlineData('5', "Costs of the last 12 months", "Film Used Neg. Keep. Per sheet Per neg. Per keeper Total")]
     [InlineData('6', "Journal", "No. Date Kind What")]
-    public void Each_screen_is_one_digit_away_and_shows_its_columns_at_80_and_at_120(char digit, string title, string headings)
+    public void Each_screen_is_one_digit_away_and_shows_its_columns_at_80_and_at_120(char digit,
+        string title, string headings)
     {
         foreach (var (width, height) in new[] { (80, 24), (120, 40) })
         {
@@ -18,10 +19,12 @@ public sealed class ScreensTests : OnASmallLedger
             screen.Type(digit.ToString());
 
             Assert.StartsWith($" {title} ", screen.Title);
-            Assert.StartsWith(headings, string.Join(' ', screen.Lines[2].Split(' ', StringSplitOptions.RemoveEmptyEntries)));
+            Assert.StartsWith(headings,
+                string.Join(' ', screen.Lines[2].Split(' ', StringSplitOptions.RemoveEmptyEntries)));
             Assert.Equal(
                 ["Today", "Shelf", "Baths", "Sessions", "Costs", "Journal", "Holders", "Reorder", "File"],
-                screen.Lines[0].Split([' ', '1', '2', '3', '4', '5', '6', '7', '8', '9'], StringSplitOptions.RemoveEmptyEntries));
+                screen.Lines[0].Split([' ', '1', '2', '3', '4', '5', '6', '7', '8', '9'],
+                    StringSplitOptions.RemoveEmptyEntries));
             Assert.Matches("^ Space Blank +F1 Help", screen.Lines[height - 1]);
             Assert.All(screen.Lines, line => Assert.True(line.Length <= width));
         }
@@ -68,7 +71,8 @@ public sealed class ScreensTests : OnASmallLedger
         foreach (var key in keys)
         {
             using var screen = new Screen(Some.EmptyLedger());
-            Assert.True(screen.Type($"{digit}{key}").Text.Contains($"There is no {row} yet to do that with.", StringComparison.Ordinal), $"{digit} {key}");
+            Assert.True(screen.Type($"{digit}{key}").Text.Contains($"There is no {row} yet to do that with.",
+                StringComparison.Ordinal), $"{digit} {key}");
         }
     }
 
@@ -139,9 +143,11 @@ public sealed class ScreensTests : OnASmallLedger
 
         screen.Press(Key.F1);
 
-        var text = string.Join(' ', screen.Text.Split((char[])[' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries));
+        var text = string.Join(' ',
+            screen.Text.Split((char[])[' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries));
         Assert.Contains(purpose, text);
-        Assert.All(keys, key => Assert.Contains($"{(key.Key is null ? $"F2 {key.Label}" : key.Name)} {key.Meaning}", text));
+        Assert.All(keys,
+            key => Assert.Contains($"{(key.Key is null ? $"F2 {key.Label}" : key.Name)} {key.Meaning}", text));
         Assert.Contains("Any light fogs panchromatic film, red light too", text);
         Assert.StartsWith(" Help: ", screen.Title);
         Assert.DoesNotContain(" Help: ", screen.Press(Key.Esc).Title);

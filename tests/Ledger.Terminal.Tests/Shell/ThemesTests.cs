@@ -28,7 +28,8 @@ public sealed class ThemesTests
         TerminalOptions.Themes, name => Assert.NotNull(Core.Journal.Settings.Default.With("theme", name)));
 
     /// <summary>
-    /// Contrast as WCAG 2.2, 1.4.3 (W3C, 2023) has it, at least 4.5 to 1, against the usual palette of xterm (its manual: color0 to color15).
+    /// Contrast as WCAG 2.2, 1.4.3 (W3C, 2023) has it, at least 4.5 to 1, against the usual palette of xterm (its
+    /// manual: color0 to color15).
     /// </summary>
     [Theory]
     [InlineData("light", null, 255, 255, 255)]
@@ -50,14 +51,16 @@ public sealed class ThemesTests
         foreach (var role in Enum.GetValues<VisualRole>().Where(role => role <= VisualRole.ReadOnly))
         {
             var attribute = scheme.GetAttributeForRole(role);
-            var contrast = Contrast(Seen(attribute.Foreground, ink, Theme.IsExact(theme)), Seen(attribute.Background, ground, Theme.IsExact(theme)));
+            var contrast = Contrast(Seen(attribute.Foreground, ink, Theme.IsExact(theme)),
+                Seen(attribute.Background, ground, Theme.IsExact(theme)));
             Assert.True(contrast >= 4.5, $"{theme}, {role}: {contrast:0.00}");
         }
     }
 
     [Fact]
     public void Red_is_235_0_0_or_brighter() => Assert.All(
-        Enum.GetValues<VisualRole>().Where(role => role <= VisualRole.ReadOnly).Select(role => Theme.Of("red").GetAttributeForRole(role)),
+        Enum.GetValues<VisualRole>().Where(role => role <= VisualRole.ReadOnly)
+            .Select(role => Theme.Of("red").GetAttributeForRole(role)),
         attribute => Assert.True(attribute.Foreground is { R: >= 235, G: 0, B: 0 }));
 
     [Fact]
@@ -76,9 +79,13 @@ public sealed class ThemesTests
         Assert.All(again.Colours, colour => Assert.Equal((0, 0), (colour.G, colour.B)));
     }
 
-    private static (int R, int G, int B) Seen(Color colour, (int, int, int) own, bool isExact) => colour == Color.None ? own
-        : isExact ? (colour.R, colour.G, colour.B) : Palette.FirstOrDefault(known => new Color(known.Name) == colour) is { Name: var name, Rgb: var rgb } && new Color(name) == colour
-            ? rgb : (colour.R, colour.G, colour.B);
+    private static (int R, int G, int B) Seen(Color colour, (int, int, int) own, bool isExact) =>
+        colour == Color.None ? own
+            : isExact
+                ? (colour.R, colour.G, colour.B)
+                : Palette.FirstOrDefault(known => new Color(known.Name) == colour) is { Name: var name, Rgb: var rgb }
+                    && new Color(name) == colour
+                    ? rgb : (colour.R, colour.G, colour.B);
 
     private static double Contrast((int R, int G, int B) one, (int R, int G, int B) other)
     {
@@ -86,17 +93,21 @@ public sealed class ThemesTests
         return (light + 0.05) / (dark + 0.05);
     }
 
-    private static double Luminance((int R, int G, int B) colour) => 0.2126 * Part(colour.R) + 0.7152 * Part(colour.G) + 0.0722 * Part(colour.B);
+    private static double Luminance((int R, int G, int B) colour) =>
+        0.2126 * Part(colour.R) + 0.7152 * Part(colour.G) + 0.0722 * Part(colour.B);
 
-    private static double Part(int value) => value / 255.0 is var part && part <= 0.04045 ? part / 12.92 : Math.Pow((part + 0.055) / 1.055, 2.4);
+    private static double Part(int value) =>
+        value / 255.0 is var part && part <= 0.04045 ? part / 12.92 : Math.Pow((part + 0.055) / 1.055, 2.4);
 
     private static readonly (ColorName16 Name, (int, int, int) Rgb)[] Palette =
     [
-        (ColorName16.Black, (0, 0, 0)), (ColorName16.Red, (205, 0, 0)), (ColorName16.Green, (0, 205, 0)), (ColorName16.Yellow, (205, 205, 0)),
-        (ColorName16.Blue, (0, 0, 238)), (ColorName16.Magenta, (205, 0, 205)), (ColorName16.Cyan, (0, 205, 205)), (ColorName16.Gray, (229, 229, 229)),
-        (ColorName16.DarkGray, (127, 127, 127)), (ColorName16.BrightRed, (255, 0, 0)), (ColorName16.BrightGreen, (0, 255, 0)),
-        (ColorName16.BrightYellow, (255, 255, 0)), (ColorName16.BrightBlue, (92, 92, 255)), (ColorName16.BrightMagenta, (255, 0, 255)),
-        (ColorName16.BrightCyan, (0, 255, 255)), (ColorName16.White, (255, 255, 255)),
+        (ColorName16.Black, (0, 0, 0)), (ColorName16.Red, (205, 0, 0)), (ColorName16.Green, (0, 205, 0)),
+        (ColorName16.Yellow, (205, 205, 0)), (ColorName16.Blue, (0, 0, 238)), (ColorName16.Magenta, (205, 0, 205)),
+        (ColorName16.Cyan, (0, 205, 205)), (ColorName16.Gray, (229, 229, 229)), (ColorName16.DarkGray, (127, 127, 127)),
+        (ColorName16.BrightRed, (255, 0, 0)), (ColorName16.BrightGreen, (0, 255, 0)),
+        (ColorName16.BrightYellow, (255, 255, 0)), (ColorName16.BrightBlue, (92, 92, 255)),
+        (ColorName16.BrightMagenta, (255, 0, 255)), (ColorName16.BrightCyan, (0, 255, 255)),
+        (ColorName16.White, (255, 255, 255)),
     ];
 
     [Fact]

@@ -42,8 +42,12 @@ public sealed class CutTextTests
 
         screen.Press(Key.Esc);
         Assert.Same(table, screen.Shell.Page);
-        var stated = $"in this order: {string.Join(", ", ColumnFit.Leaving(model.Columns).Select(column => column.Heading))}. Z shows";
-        Assert.Contains(stated, string.Join(' ', screen.Press(Key.F1).Text.Split([' ', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries)));
+        var stated =
+            $"in this order: {string.Join(", ", ColumnFit.Leaving(model.Columns).Select(column => column.Heading))}. Z "
+                + "shows";
+        Assert.Contains(stated,
+            string.Join(' ',
+                screen.Press(Key.F1).Text.Split([' ', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries)));
     }
 
     [Fact]
@@ -58,7 +62,8 @@ public sealed class CutTextTests
         Assert.Contains("…", table);
         Assert.DoesNotContain("all day long", table);
 
-        var shown = string.Join(' ', screen.Type("z").Text.Split([' ', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        var shown = string.Join(' ',
+            screen.Type("z").Text.Split([' ', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries));
         Assert.Contains(Whole, shown);
     }
 

@@ -52,7 +52,8 @@ public sealed class EdgeBarTests
     {
         var ledger = Some.Ledger();
         for (var i = 0; i < 450; i++)
-            ledger.Did(new SettingChange { Key = Some.Key(), Date = Some.Today, Setting = "warn-days", Value = $"{10 + i % 20}" });
+            ledger.Did(new SettingChange { Key = Some.Key(), Date = Some.Today, Setting = "warn-days",
+                Value = $"{10 + i % 20}" });
         using var screen = new Screen(ledger);
         var table = Assert.IsType<TablePage>(screen.Type("6").Shell.Page);
         Assert.Equal(200, table.Model.Count);

@@ -31,7 +31,8 @@ public sealed class FindingTests : OnASmallLedger
     public void The_journal_is_searched_over_its_whole_length()
     {
         for (var i = 0; i < 450; i++)
-            Ledger.Did(new SettingChange { Key = Some.Key(), Date = Some.Today, Setting = "warn-days", Value = $"{10 + i % 20}" });
+            Ledger.Did(new SettingChange { Key = Some.Key(), Date = Some.Today, Setting = "warn-days",
+                Value = $"{10 + i % 20}" });
         Screen.Type("6/").Type("session s22");
 
         Screen.Shows("1 of 460", "2026-03-08");
@@ -73,7 +74,8 @@ public sealed class FindingTests : OnASmallLedger
     public void Marks_say_that_a_table_goes_on_above_or_below()
     {
         for (var i = 0; i < 60; i++)
-            Ledger.Did(new SettingChange { Key = Some.Key(), Date = Some.Today, Setting = "warn-days", Value = $"{10 + i % 20}" });
+            Ledger.Did(new SettingChange { Key = Some.Key(), Date = Some.Today, Setting = "warn-days",
+                Value = $"{10 + i % 20}" });
         var screen = Look();
 
         screen.Type("6");
@@ -85,7 +87,8 @@ public sealed class FindingTests : OnASmallLedger
         Assert.DoesNotContain("v", Edge(screen));
 
         static string Edge(Screen screen) => string.Concat(screen.Lines.Skip(4)
-            .TakeWhile(line => !line.StartsWith(" --", StringComparison.Ordinal)).Select(line => line.PadRight(80)[79]));
+            .TakeWhile(line => !line.StartsWith(" --", StringComparison.Ordinal))
+            .Select(line => line.PadRight(80)[79]));
     }
 
     [Theory]

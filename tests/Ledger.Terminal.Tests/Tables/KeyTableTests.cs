@@ -6,7 +6,8 @@ public sealed class KeyTableTests
     [Fact]
     public void No_key_has_two_verbs_and_no_verb_two_keys()
     {
-        Assert.Equal(KeyTable.Verbs.Count, KeyTable.Verbs.Select(verb => char.ToUpperInvariant(verb.Letter)).Distinct().Count());
+        Assert.Equal(KeyTable.Verbs.Count,
+            KeyTable.Verbs.Select(verb => char.ToUpperInvariant(verb.Letter)).Distinct().Count());
         Assert.Equal(KeyTable.Verbs.Count, KeyTable.Verbs.Select(verb => verb.Word).Distinct().Count());
         Assert.DoesNotContain(KeyTable.Verbs, verb => char.IsDigit(verb.Letter) || verb.Letter == ' ');
     }
@@ -14,7 +15,8 @@ public sealed class KeyTableTests
     [Fact]
     public void Every_verb_of_the_table_is_in_the_list()
     {
-        var named = typeof(KeyTable).GetProperties().Where(property => property.PropertyType == typeof(Verb)).Select(property => property.GetValue(null));
+        var named = typeof(KeyTable).GetProperties().Where(property => property.PropertyType == typeof(Verb))
+            .Select(property => property.GetValue(null));
         Assert.Equal(named.ToHashSet(), KeyTable.Verbs.ToHashSet<object?>());
     }
 
@@ -26,7 +28,8 @@ public sealed class KeyTableTests
             typeof(TableModel).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(TableModel))).ToHashSet(),
             screens.Select(screen => screen.GetType()).ToHashSet());
 
-        var keys = screens.SelectMany(screen => screen.Actions.Where(action => action.Key is not null)).Concat(Common().Work).ToList();
+        var keys = screens.SelectMany(screen => screen.Actions.Where(action => action.Key is not null))
+            .Concat(Common().Work).ToList();
 
         Assert.True(keys.Count > 50, "the screens lost their keys");
         Assert.All(keys, key =>
@@ -42,7 +45,8 @@ public sealed class KeyTableTests
     {
         var keys = screen.Actions.Where(action => action.Key is not null).Select(action => action.Name).ToList();
         Assert.Equal(keys.Distinct(), keys);
-        Assert.Equal(screen.Actions.Select(action => action.Label).Distinct(), screen.Actions.Select(action => action.Label));
+        Assert.Equal(screen.Actions.Select(action => action.Label).Distinct(),
+            screen.Actions.Select(action => action.Label));
     });
 
     [Fact]
@@ -63,8 +67,9 @@ public sealed class KeyTableTests
         List<TableModel> screens =
         [
             .. MainScreens.Of(ledger, new FakeUpkeep(), "ledger.db"), .. MainScreens.Others(ledger),
-            new ContainersModel(ledger, "fen80"), new ProcessStepsModel(ledger, "tray-bw"), new SheetsModel(ledger, "E01"),
-            new SessionSheetsModel(ledger, "S1"), new CostPartsModel(ledger, CostPeriod.On(Some.Today)[0], default),
+            new ContainersModel(ledger, "fen80"), new ProcessStepsModel(ledger, "tray-bw"),
+            new SheetsModel(ledger, "E01"), new SessionSheetsModel(ledger, "S1"),
+            new CostPartsModel(ledger, CostPeriod.On(Some.Today)[0], default),
                 new PaperModel(ledger, []), new TraceModel(ledger, "E01"),
         ];
         screens.ForEach(screen => screen.Refresh());

@@ -20,7 +20,9 @@ public sealed class TablesTests
         var rows = new PagedRows<string>((before, atMost) =>
         {
             asked++;
-            var first = before is null ? 1000 : int.Parse(before, System.Globalization.CultureInfo.InvariantCulture) - 1;
+            var first = before is null
+                ? 1000
+                : int.Parse(before, System.Globalization.CultureInfo.InvariantCulture) - 1;
             return [.. Enumerable.Range(0, Math.Min(atMost, first)).Select(i => $"{first - i}")];
         });
 
@@ -41,5 +43,6 @@ public sealed class TablesTests
     [InlineData("F9", "F10")]
     [InlineData("2026-99", "2026-100")]
     [InlineData("fixer", "fixer2")]
-    public void The_next_name_raises_the_last_number(string name, string next) => Assert.Equal(next, NextName.After(name));
+    public void The_next_name_raises_the_last_number(string name, string next) =>
+        Assert.Equal(next, NextName.After(name));
 }

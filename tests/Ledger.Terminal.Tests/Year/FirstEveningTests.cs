@@ -23,7 +23,8 @@ public sealed class FirstEveningTests : IDisposable
             foreach (var key in parts[0].Split(' '))
                 Press(typist, key);
             if (parts.Length == 2)
-                typist.Fill(parts[1].Split("; ").Select(answer => answer.Split(": ")).Select(answer => (answer[0], answer[1])));
+                typist.Fill(parts[1].Split("; ").Select(answer => answer.Split(": "))
+                    .Select(answer => (answer[0], answer[1])));
         }
 
         Assert.Contains("all film: 15.55", screen.Text);

@@ -13,8 +13,8 @@ internal static class ItemByKeys
             ItemKind.Chemical => Chemical(item),
             _ => [("Pack", Text(item.Pack.Value))],
         },
-        ("Delivery days", Text(item.LeadTimeDays)), ("Service level", Text(item.ServiceLevel)), ("Minimum", Text(item.MinimumOnHand?.Value)),
-        ("Cautions", item.Cautions),
+        ("Delivery days", Text(item.LeadTimeDays)), ("Service level", Text(item.ServiceLevel)),
+        ("Minimum", Text(item.MinimumOnHand?.Value)), ("Cautions", item.Cautions),
     ]);
 
     private static (string, string)[] Film(Item item) =>
@@ -26,19 +26,22 @@ internal static class ItemByKeys
 
     private static (string, string)[] Chemical(Item item) =>
     [
-        ("Role", item.Role.Name()), ("Pack", Text(item.Pack.Value)), ("Unit", item.Unit.Name()), ("Dilution", item.Dilution?.Text ?? ""),
-        ("Least ml", Text(item.MinimumPer80SquareInches?.Millilitres)), ("Capacity, sq in/litre", Text(item.Capacity?.PerLitre.SquareInches)),
-        ("Basis", item.Capacity?.Basis ?? ""),
-        ("Other bases", string.Join("; ", item.OtherCapacities.Select(other => $"{Text(other.PerLitre.SquareInches)} {other.Basis}"))),
-        ("Density", Text(item.Density?.GramsPerMillilitre)), ("Not drawn", Text(item.DeadVolume?.Value)), ("Indicator", item.Indicator ?? ""),
-        ("Replenisher", Text(item.ReplenisherPer80SquareInches?.Millilitres)), ("Ceiling %", Text(item.ReplenisherCeilingPercent)),
-        ("Mixed from", item.StockOf ?? ""), .. Keeping(item.Keeping), ("Formula", item.Formula),
+        ("Role", item.Role.Name()), ("Pack", Text(item.Pack.Value)), ("Unit", item.Unit.Name()),
+        ("Dilution", item.Dilution?.Text ?? ""), ("Least ml", Text(item.MinimumPer80SquareInches?.Millilitres)),
+        ("Capacity, sq in/litre", Text(item.Capacity?.PerLitre.SquareInches)), ("Basis", item.Capacity?.Basis ?? ""),
+        ("Other bases", string.Join("; ",
+            item.OtherCapacities.Select(other => $"{Text(other.PerLitre.SquareInches)} {other.Basis}"))),
+        ("Density", Text(item.Density?.GramsPerMillilitre)), ("Not drawn", Text(item.DeadVolume?.Value)),
+        ("Indicator", item.Indicator ?? ""), ("Replenisher", Text(item.ReplenisherPer80SquareInches?.Millilitres)),
+        ("Ceiling %", Text(item.ReplenisherCeilingPercent)), ("Mixed from", item.StockOf ?? ""),
+        .. Keeping(item.Keeping), ("Formula", item.Formula),
     ];
 
     private static (string, string)[] Keeping(KeepingLimits limits) =>
     [
-        ("Days sealed", Text(limits.SealedDays)), ("Opened", Text(limits.OpenedFullDays)), ("Below half", Text(limits.OpenedPartDays)),
-        ("Days mixed", Text(limits.WorkingFullDays)), ("Part-full", Text(limits.WorkingPartDays)), ("Days, lid", Text(limits.FloatingLidDays)),
+        ("Days sealed", Text(limits.SealedDays)), ("Opened", Text(limits.OpenedFullDays)),
+        ("Below half", Text(limits.OpenedPartDays)), ("Days mixed", Text(limits.WorkingFullDays)),
+        ("Part-full", Text(limits.WorkingPartDays)), ("Days, lid", Text(limits.FloatingLidDays)),
         ("Hours in a tray", Text(limits.TrayHours)),
     ];
 }

@@ -19,7 +19,8 @@ internal static class SessionByKeys
 
         typist.Fill(
         [
-            ("Session", session.Session), ("Process", session.Process), ("Bath", session.Bath ?? ""), ("Note", session.Note),
+            ("Session", session.Session), ("Process", session.Process), ("Bath", session.Bath ?? ""),
+            ("Note", session.Note),
             .. session.Lines.SelectMany((line, i) => Line(line, IsKnown(line) || (isOffered && i == 0))),
         ]);
     }
@@ -51,10 +52,12 @@ internal static class SessionByKeys
             ("Session", session.Session), ("Fixer", session.Bath ?? ""),
             .. session.Lines.SelectMany(line => new[]
             {
-                ("Sheets", line.Sheets == 0 ? "" : $"{line.Sheets}"), ("Paper", line.Item), ("Purpose", line.Purpose.Name()),
-                ("Strips", line.Strips == 0 ? "" : $"{line.Strips}"), ("of", line.StripsPerSheet == 4 ? "" : $"{line.StripsPerSheet}"),
+                ("Sheets", line.Sheets == 0 ? "" : $"{line.Sheets}"), ("Paper", line.Item),
+                ("Purpose", line.Purpose.Name()), ("Strips", line.Strips == 0 ? "" : $"{line.Strips}"),
+                ("of", line.StripsPerSheet == 4 ? "" : $"{line.StripsPerSheet}"),
             }),
-            .. session.Note.Length == 0 ? Array.Empty<(string, string)>() : [.. session.Lines.Select(line => ("Note", line.Note)), ("Note", session.Note)],
+            .. session.Note.Length == 0 ? Array.Empty<(string, string)>()
+                : [.. session.Lines.Select(line => ("Note", line.Note)), ("Note", session.Note)],
         ]);
     }
 }

@@ -4,8 +4,9 @@ using NodaTime.Testing;
 namespace Ledger.Terminal.Tests.Year;
 
 /// <summary>
-/// Two months of work typed from an empty ledger by keys alone, on 80 by 24: setting it up, then a week at a time, each entered on the Monday
-/// after it and so dated back. The keys are counted, and there may be no more of them than a person has patience for.
+/// Two months of work typed from an empty ledger by keys alone, on 80 by 24: setting it up, then a week at a time, each
+/// entered on the Monday after it and so dated back. The keys are counted, and there may be no more of them than a
+/// person has patience for.
 /// </summary>
 public sealed class TwoMonthsTests : IDisposable
 {
@@ -39,16 +40,19 @@ public sealed class TwoMonthsTests : IDisposable
         Assert.Equal(Weeks, sessions.Count);
         Assert.All(sessions, session => Assert.Equal(IsoDayOfWeek.Sunday, session.Date.DayOfWeek));
         Assert.Equal(4 * Weeks, sessions.Sum(session => session.Sheets));
-        Assert.Equal(2, sessions.Sum(session => session.Lines.Where(line => line.Fate == Fate.Reject).Sum(line => line.Sheets)));
+        Assert.Equal(2,
+            sessions.Sum(session => session.Lines.Where(line => line.Fate == Fate.Reject).Sum(line => line.Sheets)));
         Assert.Equal(4 * Weeks * 80, holdings.Bath("F1")!.Worked.SquareInches);
         Assert.Equal(4, holdings.Bath("F1")!.ClearingTests.Count);
-        Assert.All(holdings.Film.Holders.SelectMany(holder => holder.Sides), side => Assert.Equal(SideState.Empty, holdings.Film.Read(side, ledger.Today).State));
+        Assert.All(holdings.Film.Holders.SelectMany(holder => holder.Sides),
+            side => Assert.Equal(SideState.Empty, holdings.Film.Read(side, ledger.Today).State));
         Assert.Equal(50 - 4 * Weeks, holdings.ContainersOf("fen80").Sum(box => box.Held.Base));
         Assert.Equal(1000 - 25 * Weeks - 4, holdings.ContainersOf("syrup").Sum(bottle => bottle.Held.Base) / 1000);
         Assert.Single(holdings.Orders.Open);
         Assert.Empty(ledger.Check(null, default).Problems);
 
-        TestContext.Current.TestOutputHelper?.WriteLine($"{typist.Keys} keys: {setUp} to set up, {typist.Keys - setUp} for {Weeks} weeks");
+        TestContext.Current.TestOutputHelper?.WriteLine(
+            $"{typist.Keys} keys: {setUp} to set up, {typist.Keys - setUp} for {Weeks} weeks");
         Assert.True(typist.Keys <= MostKeys, $"{typist.Keys} keys, {setUp} of them to set up");
     }
 
@@ -57,14 +61,16 @@ public sealed class TwoMonthsTests : IDisposable
     {
         typist.On("2n").Fill(("Item", "fen80"), ("Pack", "25"));
         typist.On("n").Fill(
-            ("Item", "syrup"), ("Kind", "chemical"), ("Role", "developer"), ("Pack", "1l"), ("Dilution", "1+49"), ("Least ml", "6"));
+            ("Item", "syrup"), ("Kind", "chemical"), ("Role", "developer"), ("Pack", "1l"),
+            ("Dilution", "1+49"), ("Least ml", "6"));
         typist.On("n").Fill(
             ("Item", "fix"), ("Kind", "chemical"), ("Role", "fixer"), ("Pack", "1l"), ("Dilution", "1+4"),
             ("Capacity, sq in/litre", "2000"), ("Basis", "handbook"), ("Days mixed", "180"));
         typist.On("r").Press(Key.F4, Key.F4).Fill(
             ("Item", "fen80"), ("Packs", "2"), ("Price of a pack", "178"), ("Item", "syrup"), ("Price of a pack", "42"),
             ("Item", "fix"), ("Price of a pack", "16"), ("Currency", "EUR"), ("Invoice", "R1"));
-        typist.Find("processes").On("n").Fill(("Process", "tray"), ("Item", "syrup"), ("In ml", "1250"), ("Per", "batch"));
+        typist.Find("processes").On("n").Fill(("Process", "tray"), ("Item", "syrup"), ("In ml", "1250"),
+            ("Per", "batch"));
         typist.On("n").Fill(("Process", "tray"), ("what", "fixer"), ("Item", "fix"), ("Use", "reused"));
         typist.On("7n").Fill(("Holder", "E01"));
         typist.On("n").Fill(("Holder", "E02"));
@@ -72,7 +78,9 @@ public sealed class TwoMonthsTests : IDisposable
         typist.On("b").Fill(("Bath", "F2"), ("Second after", "F1"));
     }
 
-    /// <summary>Four sheets are loaded and exposed on Saturday and developed on Sunday; all of it is entered on Monday.</summary>
+    /// <summary>
+    /// Four sheets are loaded and exposed on Saturday and developed on Sunday; all of it is entered on Monday.
+    /// </summary>
     private static void Week(int week, Typist typist)
     {
         typist.On("7l").Fill(("Date", "sat"), ("Sides", "E01 E02"));
@@ -83,7 +91,8 @@ public sealed class TwoMonthsTests : IDisposable
             typist.On("E01-1, E01-2, E02-1, E02-2").Press(Key.F10).On("rej");
         else
             typist.On("E01, E02");
-        typist.Fill([("Date", "sun"), ("Process", "tray"), .. week is 2 or 5 ? [("dev. ml", "25")] : Array.Empty<(string, string)>()]);
+        typist.Fill([("Date", "sun"), ("Process", "tray"),
+            .. week is 2 or 5 ? [("dev. ml", "25")] : Array.Empty<(string, string)>()]);
         if (week % 2 == 0)
             typist.On("3t").Press(Key.D.WithCtrl).Fill(("Bath", "F1"), ("Cleared in, seconds", $"{40 + week}"));
         if (week == 3)

@@ -29,7 +29,8 @@ internal sealed class Typist(Screen screen)
     public bool IsSo { get; set; }
 
     /// <summary>
-    /// Fills in the form and saves it. A label that stands in several lines is answered line by line. What the form offers is left as it is.
+    /// Fills in the form and saves it. A label that stands in several lines is answered line by line. What the form
+    /// offers is left as it is.
     /// </summary>
     public void Fill(params IEnumerable<(string Label, string Text)> answers)
     {
@@ -74,7 +75,8 @@ internal sealed class Typist(Screen screen)
 
     private FormField Field(string label, int before) =>
         Form.Fields.Where(field => field.Label == label).ElementAtOrDefault(before)
-        ?? throw new InvalidOperationException($"the form {Form.Title} has no {before + 1}. field \"{label}\"\n{screen.Text}");
+        ?? throw new InvalidOperationException(
+            $"the form {Form.Title} has no {before + 1}. field \"{label}\"\n{screen.Text}");
 
     private void Answer(FormField field, string text)
     {

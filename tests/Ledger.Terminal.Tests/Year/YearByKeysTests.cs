@@ -6,8 +6,8 @@ using NodaTime.Testing;
 namespace Ledger.Terminal.Tests.Year;
 
 /// <summary>
-/// The demo year of sample-data, typed into a new file through the screens by keys alone on 80 by 24, day by day as it happened; beside it
-/// the same year from its CSV files.
+/// The demo year of sample-data, typed into a new file through the screens by keys alone on 80 by 24, day by day as it
+/// happened; beside it the same year from its CSV files.
 /// </summary>
 public sealed class YearByKeysTests(TypedYear year) : IClassFixture<TypedYear>
 {
@@ -18,16 +18,20 @@ public sealed class YearByKeysTests(TypedYear year) : IClassFixture<TypedYear>
 
     [Fact]
     public void The_shelf_is_the_same_to_the_last_millionth() => Assert.Equal(
-        year.Imported.HoldingsOn(DemoYear.LastDay).Containers.Select(Fact), year.Typed.HoldingsOn(DemoYear.LastDay).Containers.Select(Fact));
+        year.Imported.HoldingsOn(DemoYear.LastDay).Containers.Select(Fact),
+        year.Typed.HoldingsOn(DemoYear.LastDay).Containers.Select(Fact));
 
     [Fact]
     public void Every_item_and_process_is_the_same()
     {
         var (imported, typed) = (year.Imported.HoldingsOn(DemoYear.LastDay), year.Typed.HoldingsOn(DemoYear.LastDay));
         Assert.Equal(
-            imported.Items.Select(item => item with { OtherCapacities = [] }), typed.Items.Select(item => item with { OtherCapacities = [] }));
-        Assert.Equal(imported.Items.SelectMany(item => item.OtherCapacities), typed.Items.SelectMany(item => item.OtherCapacities));
-        Assert.Equal(imported.Processes.SelectMany(process => process.Steps), typed.Processes.SelectMany(process => process.Steps));
+            imported.Items.Select(item => item with { OtherCapacities = [] }),
+            typed.Items.Select(item => item with { OtherCapacities = [] }));
+        Assert.Equal(imported.Items.SelectMany(item => item.OtherCapacities),
+            typed.Items.SelectMany(item => item.OtherCapacities));
+        Assert.Equal(imported.Processes.SelectMany(process => process.Steps),
+            typed.Processes.SelectMany(process => process.Steps));
     }
 
     [Fact]
@@ -44,7 +48,8 @@ public sealed class YearByKeysTests(TypedYear year) : IClassFixture<TypedYear>
     {
         var reading = new Core.Baths.BathReading(year.Typed.HoldingsOn(DemoYear.LastDay).Bath("F4")!, DemoYear.LastDay);
         Assert.Equal((182, 1400m, 3000m), (
-            Period.DaysBetween(reading.Bath.MixedOn, DemoYear.LastDay), reading.Remaining!.Value.SquareInches, reading.Bath.TotalCapacity!.Value.SquareInches));
+            Period.DaysBetween(reading.Bath.MixedOn, DemoYear.LastDay), reading.Remaining!.Value.SquareInches,
+            reading.Bath.TotalCapacity!.Value.SquareInches));
         Assert.Equal(Core.Baths.BathEnd.Age, reading.EndedBy);
     }
 
@@ -54,7 +59,8 @@ public sealed class YearByKeysTests(TypedYear year) : IClassFixture<TypedYear>
         var costs = new CostReading(year.Typed.Costs(Begin, DemoYear.LastDay));
         Assert.True(costs.Reconciles);
         Assert.Equal(
-            new CostReading(year.Imported.Costs(Begin, DemoYear.LastDay)).Sheets.Select(sheet => sheet with { Entry = 0 }),
+            new CostReading(year.Imported.Costs(Begin, DemoYear.LastDay)).Sheets.Select(
+                sheet => sheet with { Entry = 0 }),
             costs.Sheets.Select(sheet => sheet with { Entry = 0 }));
         var film = costs.Of("fen80");
         Assert.Equal((99, 90, 31), (film.SheetsUsed, film.Negatives, film.Keepers));
@@ -62,14 +68,16 @@ public sealed class YearByKeysTests(TypedYear year) : IClassFixture<TypedYear>
     }
 
     [Fact]
-    public void Every_holder_side_stands_as_the_import_has_it() => Assert.Equal(Sides(year.Imported), Sides(year.Typed));
+    public void Every_holder_side_stands_as_the_import_has_it() =>
+        Assert.Equal(Sides(year.Imported), Sides(year.Typed));
 
     [Fact]
     public void Orders_plans_jugs_and_baths_are_the_same()
     {
         var (imported, typed) = (year.Imported.HoldingsOn(DemoYear.LastDay), year.Typed.HoldingsOn(DemoYear.LastDay));
         Assert.Equal(imported.Orders.Open.Select(order => order.Code), typed.Orders.Open.Select(order => order.Code));
-        Assert.Equal(imported.Plans.Select(plan => (plan.Name, plan.On, plan.Sheets)), typed.Plans.Select(plan => (plan.Name, plan.On, plan.Sheets)));
+        Assert.Equal(imported.Plans.Select(plan => (plan.Name, plan.On, plan.Sheets)),
+            typed.Plans.Select(plan => (plan.Name, plan.On, plan.Sheets)));
         Assert.Equal(imported.Jugs.Select(jug => (jug.Code, jug.Held)), typed.Jugs.Select(jug => (jug.Code, jug.Held)));
         Assert.Equal(
             imported.Baths.Select(bath => (bath.Code, bath.MixedOn, bath.WorkedWeighted, bath.Rotations, bath.Value)),
@@ -79,14 +87,18 @@ public sealed class YearByKeysTests(TypedYear year) : IClassFixture<TypedYear>
     [Fact]
     public void The_typed_file_passes_its_check() => Assert.Empty(year.Typed.Check(null, default).Problems);
 
-    /// <summary>The steps of a process are typed one by one, each a version of it; the import brings them at once.</summary>
+    /// <summary>
+    /// The steps of a process are typed one by one, each a version of it; the import brings them at once.
+    /// </summary>
     /// <summary>A process takes an entry for each step that is typed, so that the numbers of entries differ.</summary>
     private static IEnumerable<(LocalDate, string, string, string)> Journal(LedgerFile ledger) =>
         ledger.Journal(DemoYear.LastDay, null, int.MaxValue).Where(entry => entry.Kind != "process")
-            .Select(entry => (entry.Date, entry.Kind, Regex.Replace(entry.Summary, "entry [0-9]+", "entry"), entry.Note)).Reverse();
+            .Select(entry => (entry.Date, entry.Kind, Regex.Replace(entry.Summary, "entry [0-9]+", "entry"),
+                entry.Note)).Reverse();
 
     private static (string, Quantity, Money, LocalDate?, string, int?) Fact(Core.Stock.Container container) =>
-        (container.Code, container.Held, container.Value, container.OpenedOn, container.Storage, container.Lot.ExposureIndex);
+        (container.Code, container.Held, container.Value, container.OpenedOn, container.Storage,
+            container.Lot.ExposureIndex);
 
     private static IEnumerable<(string, string, string?, string?, string?, LocalDate?, bool)> Sides(LedgerFile ledger)
     {
@@ -94,8 +106,8 @@ public sealed class YearByKeysTests(TypedYear year) : IClassFixture<TypedYear>
         return film.Holders.SelectMany(holder => holder.Sides.Select(side =>
         {
             var reading = film.Read(side, DemoYear.LastDay);
-            return (side.Code, reading.StateName, reading.Sheet?.Item, reading.Sheet?.Exposure?.Group, reading.Sheet?.Exposure?.Subject, holder.CleanedOn,
-                holder.IsBagged);
+            return (side.Code, reading.StateName, reading.Sheet?.Item, reading.Sheet?.Exposure?.Group,
+                reading.Sheet?.Exposure?.Subject, holder.CleanedOn, holder.IsBagged);
         }));
     }
 }
@@ -141,5 +153,6 @@ public sealed class TypedYear : IDisposable
 
     private static FakeClock Noon(LocalDate day) => new(day.At(new(12, 0)).InUtc().ToInstant());
 
-    private LedgerFile Open(string name, FakeClock clock) => ReadyLedger.Empty(Path.Combine(_folder, $"{name}.db"), clock.InUtc());
+    private LedgerFile Open(string name, FakeClock clock) =>
+        ReadyLedger.Empty(Path.Combine(_folder, $"{name}.db"), clock.InUtc());
 }

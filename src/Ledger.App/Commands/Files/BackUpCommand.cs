@@ -14,7 +14,8 @@ internal sealed record BackedUp(string Ledger, string Backup, bool IsRestored, s
 internal sealed class BackUpCommand : ExplainedCommand, IDescribed
 {
     private readonly Workbench _bench;
-    private readonly Argument<string> _copy = Typed.Argument("file", Text.NotEmpty, "the backup; - is the standard output, or with --restore the input");
+    private readonly Argument<string> _copy = Typed.Argument("file", Text.NotEmpty,
+        "the backup; - is the standard output, or with --restore the input");
     private readonly Option<bool> _restore = new("--restore")
     {
         Description = "put the backup in the ledger's place; the old file is kept beside it",
@@ -27,10 +28,11 @@ internal sealed class BackUpCommand : ExplainedCommand, IDescribed
         .Word("keptAs", done => done.Kept, "where what stood in the ledger's place is kept"));
 
     public BackUpCommand(Workbench bench)
-        : base("backup", "Writes a consistent copy of the ledger while it is in use, or puts such a copy in its place.", """
-            Examples: trayledger backup ledger-2026-03-15.db
-                      trayledger backup --restore ledger-2026-03-15.db
-            """)
+        : base("backup", "Writes a consistent copy of the ledger while it is in use, or puts such a copy in its place.",
+            """
+                Examples: trayledger backup ledger-2026-03-15.db
+                          trayledger backup --restore ledger-2026-03-15.db
+                """)
     {
         _bench = bench;
         Arguments.Add(_copy);
@@ -60,7 +62,8 @@ internal sealed class BackUpCommand : ExplainedCommand, IDescribed
     private int PutBack(ParseResult parse)
     {
         var name = parse.GetRequiredValue(_copy);
-        return Dash.Is(name) ? Dash.In(_bench, path => PutBack(parse, path, "the standard input")) : PutBack(parse, Path.GetFullPath(name), null);
+        return Dash.Is(name) ? Dash.In(_bench, path => PutBack(parse, path, "the standard input"))
+            : PutBack(parse, Path.GetFullPath(name), null);
     }
 
     private int PutBack(ParseResult parse, string copy, string? called)

@@ -10,14 +10,17 @@ internal sealed class CalendarCommand : ExplainedCommand, IDescribed
     private readonly Argument<string> _file = Typed.Argument("file", Text.NotEmpty,
         "the file, such as darkroom.ics; - writes to the output");
 
-    private readonly Option<bool> _replace = new("--replace") { Description = "replace a file of this name even if it is not a calendar" };
+    private readonly Option<bool> _replace = new(
+        "--replace") { Description = "replace a file of this name even if it is not a calendar" };
     private readonly Told<CalendarWritten> _told = new(new Shape<CalendarWritten>()
         .Text("file", written => written.File)
         .Whole("days", written => written.Days, "how many days it reminds of")
         .Whole("cancelled", written => written.Cancelled, "events of the calendar in that place which no longer hold"));
 
     public CalendarCommand(Workbench bench)
-        : base("calendar", "Writes the days to be reminded of (ends of bottles and baths, orders, deliveries, plans) as iCalendar.", """
+        : base("calendar",
+            "Writes the days to be reminded of (ends of bottles and baths, orders, deliveries, plans) as "
+                + "iCalendar.", """
             Import the file again whenever you like: what was moved is changed, nothing is
             doubled. An older calendar of this name is replaced, and what it announced and
             no longer holds is cancelled; some calendars ignore cancellations. Planned
@@ -46,7 +49,8 @@ internal sealed class CalendarCommand : ExplainedCommand, IDescribed
             return ExitStatus.Done;
         }
 
-        var written = CalendarWriting.Write(ledger, Path.GetFullPath(file), now, parse.GetValue(_replace), ", or say --replace");
+        var written = CalendarWriting.Write(ledger, Path.GetFullPath(file), now, parse.GetValue(_replace),
+            ", or say --replace");
         _bench.Written = written.Sentence;
         if (!_told.Write(parse, _bench.Around.Out, written))
             _bench.Around.Out.WriteLine(written.Sentence);

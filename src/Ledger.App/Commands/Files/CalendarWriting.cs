@@ -21,8 +21,10 @@ internal static class CalendarWriting
     /// <param name="now">When it is written.</param>
     /// <param name="isReplacing">Whether a file of that name that is no calendar is replaced too.</param>
     /// <param name="otherwise">What can be said so that it is, for the end of the refusal.</param>
-    /// <exception cref="RefusedByCommandException">The file is the ledger, or holds something else than a calendar.</exception>
-    public static CalendarWritten Write(LedgerFile ledger, string path, Instant now, bool isReplacing = false, string otherwise = "")
+    /// <exception cref="RefusedByCommandException">The file is the ledger, or holds something else than a
+    /// calendar.</exception>
+    public static CalendarWritten Write(LedgerFile ledger, string path, Instant now, bool isReplacing = false,
+        string otherwise = "")
     {
         WholeFile.RequireOther(ledger.Path, path);
         WholeFile.RequireNoFolder(path);
@@ -39,7 +41,8 @@ internal static class CalendarWriting
     {
         using var file = File.OpenRead(path);
         Span<byte> start = stackalloc byte[Beginning.Length];
-        return file.ReadAtLeast(start, start.Length, throwOnEndOfStream: false) == start.Length && start.SequenceEqual(Beginning);
+        return file.ReadAtLeast(start, start.Length, throwOnEndOfStream: false) == start.Length
+            && start.SequenceEqual(Beginning);
     }
 }
 
@@ -52,5 +55,6 @@ internal sealed record CalendarWritten(string File, int Days, int Cancelled)
     /// <summary>What was written, as a sentence.</summary>
     public string Sentence => $"{Counted.Of(Days, "day")} to be reminded of written to {File}"
         + (Cancelled == 0 ? ""
-            : $", {Cancelled} cancelled that no longer hold; some calendars ignore that, and there they are deleted by hand");
+            : $", {Cancelled} cancelled that no longer hold; some calendars ignore that, and there they are deleted by "
+                + "hand");
 }

@@ -6,14 +6,15 @@ namespace Ledger.App.Commands.Files;
 /// <summary>check: proves the file.</summary>
 internal sealed class CheckCommand : ExplainedCommand, IDescribed
 {
-    private static readonly Shape<(CheckReport Report, IReadOnlyList<string> Mended)> _shape = new Shape<(CheckReport Report, IReadOnlyList<string> Mended)>()
-        .Flag("ok", done => done.Report.Ok)
-        .Whole("entries", done => done.Report.Entries)
-        .Whole("movements", done => done.Report.Movements)
-        .Texts("problems", done => done.Report.Problems)
-        .Texts("remarks", done => done.Report.Remarks)
-        .Texts("mendable", done => done.Report.Mendable, "problems that --mend puts right")
-        .Texts("mended", done => done.Mended);
+    private static readonly Shape<(CheckReport Report, IReadOnlyList<string> Mended)> _shape =
+        new Shape<(CheckReport Report, IReadOnlyList<string> Mended)>()
+            .Flag("ok", done => done.Report.Ok)
+            .Whole("entries", done => done.Report.Entries)
+            .Whole("movements", done => done.Report.Movements)
+            .Texts("problems", done => done.Report.Problems)
+            .Texts("remarks", done => done.Report.Remarks)
+            .Texts("mendable", done => done.Report.Mendable, "problems that --mend puts right")
+            .Texts("mended", done => done.Mended);
 
     private readonly Told<(CheckReport Report, IReadOnlyList<string> Mended)> _told = new(_shape);
     private readonly Workbench _bench;
@@ -69,7 +70,8 @@ internal sealed class CheckCommand : ExplainedCommand, IDescribed
 
     /// <summary>What to do about what a check found.</summary>
     public static string Advice(CheckReport report) => report.Mendable.Count == report.Problems.Count
-        ? "all of it follows from what was recorded, which is whole: `trayledger check --mend` derives it again, after making a copy"
+        ? "all of it follows from what was recorded, which is whole: `trayledger check --mend` derives it again, after "
+            + "making a copy"
         : report.Mendable.Count > 0
             ? "what was recorded is not in order: record nothing more in it, and put back a backup from before with "
                 + "`trayledger backup --restore FILE`; `trayledger check --mend` mends only what follows from it"

@@ -21,7 +21,9 @@ internal sealed class CompletionCommand : ExplainedCommand
         });
     }
 
-    /// <summary>The program itself answers what could follow: the suggest directive takes the cursor's position and the line.</summary>
+    /// <summary>
+    /// The program itself answers what could follow: the suggest directive takes the cursor's position and the line.
+    /// </summary>
     private static string Script(string shell) => shell switch
     {
         "bash" => """

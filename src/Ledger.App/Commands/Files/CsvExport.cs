@@ -12,15 +12,19 @@ internal static class CsvExport
     public const string Journal = "journal.jsonl";
 
     /// <summary>
-    /// Writes the files, all of them from one state of the ledger; returns how many. They appear under their names only when all are whole.
-    /// An export that was broken off while they appeared is marked as such, and finished by the next one.
+    /// Writes the files, all of them from one state of the ledger; returns how many. They appear under their names only
+    /// when all are whole. An export that was broken off while they appeared is marked as such, and finished by the
+    /// next one.
     /// </summary>
-    /// <exception cref="RefusedByCommandException">A file is there already and may not be replaced, or is the ledger.</exception>
+    /// <exception cref="RefusedByCommandException">A file is there already and may not be replaced, or is the
+    /// ledger.</exception>
     /// <exception cref="OperationCanceledException">It was stopped; no file was written or replaced.</exception>
-    public static int Write(LedgerFile ledger, string folder, bool isReplacing, IProgress<double> progress, CancellationToken cancel) =>
+    public static int Write(LedgerFile ledger, string folder, bool isReplacing, IProgress<double> progress,
+        CancellationToken cancel) =>
         ledger.Read(() => WriteOneState(ledger, folder, isReplacing, progress, cancel));
 
-    private static int WriteOneState(LedgerFile ledger, string folder, bool isReplacing, IProgress<double> progress, CancellationToken cancel)
+    private static int WriteOneState(LedgerFile ledger, string folder, bool isReplacing, IProgress<double> progress,
+        CancellationToken cancel)
     {
         var tables = ledger.Tables.Select(table => new ExportedTable(table, ledger.Columns(table), ledger.Rows(table)))
             .Concat(CostTables.Of(ledger)).Concat(ReadableTables.Of(ledger));
@@ -31,7 +35,8 @@ internal static class CsvExport
         var mark = new ExportMark(folder, ledger.Path);
         isReplacing |= mark.IsThere;
         if (!isReplacing && files.Select(file => file.Path).Append(journal).FirstOrDefault(File.Exists) is { } there)
-            throw new RefusedByCommandException($"{there} exists already; name another folder, or say that it is to be replaced");
+            throw new RefusedByCommandException(
+                $"{there} exists already; name another folder, or say that it is to be replaced");
 
         foreach (var path in files.Select(file => file.Path))
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);

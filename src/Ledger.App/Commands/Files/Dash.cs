@@ -1,6 +1,8 @@
 namespace Ledger.App.Commands.Files;
 
-/// <summary>A dash in place of a file's name: the standard output or input, by way of a file that is gone afterwards.</summary>
+/// <summary>
+/// A dash in place of a file's name: the standard output or input, by way of a file that is gone afterwards.
+/// </summary>
 internal static class Dash
 {
     /// <summary>Whether a name is the dash.</summary>

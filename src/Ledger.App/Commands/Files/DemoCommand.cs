@@ -9,7 +9,8 @@ internal sealed class DemoCommand : ExplainedCommand
     private readonly Option<string?> _into = Typed.Option<string?>(
         "--into", "PATH", Text.FileName, "the new ledger's file; otherwise one in a new folder for temporary files");
 
-    private readonly Option<bool> _noUi = new("--no-ui") { Description = "make the ledger, and do not open the terminal screens" };
+    private readonly Option<bool> _noUi = new(
+        "--no-ui") { Description = "make the ledger, and do not open the terminal screens" };
 
     private readonly Option<string?> _theme = TerminalStart.ThemeOption();
 
@@ -51,7 +52,8 @@ internal sealed class DemoCommand : ExplainedCommand
         using var ledger = _bench.Open(path);
         var entries = DemoYear.Read(ledger.Today);
         using var progress = new ProgressLine(_bench.Around, "recorded");
-        var outcome = ledger.Import(entries, dryRun: false, new Counting(progress, entries.Count), _bench.Around.Interrupts());
+        var outcome = ledger.Import(entries, dryRun: false, new Counting(progress, entries.Count),
+            _bench.Around.Interrupts());
         _bench.Written = outcome.Refused.Count == 0 ? $"the demo year stands in {path}" : null;
         progress.Clear();
         if (outcome.Refused.Count > 0)

@@ -13,16 +13,20 @@ internal sealed record Exported(string Ledger, string Folder, int Tables);
 internal sealed class ExportCommand : ExplainedCommand, IDescribed
 {
     private readonly Workbench _bench;
-    private readonly Argument<string> _folder = Typed.Argument("dir", Text.NotEmpty, "the folder; it is made if it is not there");
-    private readonly Option<bool> _replace = new("--replace") { Description = "replace the files of an earlier export" };
+    private readonly Argument<string> _folder = Typed.Argument("dir", Text.NotEmpty,
+        "the folder; it is made if it is not there");
+    private readonly Option<bool> _replace = new(
+        "--replace") { Description = "replace the files of an earlier export" };
     private readonly Told<Exported> _told = new(new Shape<Exported>()
         .Text("ledger", done => done.Ledger)
         .Text("folder", done => done.Folder)
         .Whole("tables", done => done.Tables, "how many CSV files were written, readable ones among them")
-        .Text("journal", done => Path.Combine(done.Folder, CsvExport.Journal), "all that was said; an import makes the ledger of it"));
+        .Text("journal", done => Path.Combine(done.Folder, CsvExport.Journal),
+            "all that was said; an import makes the ledger of it"));
 
     public ExportCommand(Workbench bench)
-        : base("export", "Writes every table of the ledger as a CSV file, plain text that any program can read in decades.", """
+        : base("export",
+            "Writes every table of the ledger as a CSV file, plain text that any program can read in decades.", """
             Beside the ledger's own tables stand the readings of its costs: cost_by_month,
             cost_by_year, cost_by_film, cost_by_session, cost_by_sheet, cost_reconciled and
             price_history, unrounded. The folder readable holds the shelf, sheets,

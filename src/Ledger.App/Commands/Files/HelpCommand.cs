@@ -9,7 +9,8 @@ internal sealed class HelpCommand : ExplainedCommand
     private readonly Workbench _bench;
     private readonly Argument<string[]> _word = new("word")
     {
-        HelpName = "WORD", Description = "a word of the trade, such as fixer factor, or a command, such as record bath", Arity = ArgumentArity.ZeroOrMore,
+        HelpName = "WORD", Description = "a word of the trade, such as fixer factor, or a command, such as record bath",
+        Arity = ArgumentArity.ZeroOrMore,
     };
 
     public HelpCommand(Workbench bench)
@@ -26,8 +27,10 @@ internal sealed class HelpCommand : ExplainedCommand
         Arguments.Add(_word);
         _word.CompletionSources.Clear();
         _word.CompletionSources.Add(context => Topics(context.ParseResult.RootCommandResult.Command)
-            .Where(word => word.StartsWith(context.WordToComplete, StringComparison.OrdinalIgnoreCase)).Select(word => new CompletionItem(word)));
-        SetAction(parse => Explain(string.Join(' ', parse.GetValue(_word) ?? []).Trim(), parse.RootCommandResult.Command));
+            .Where(word => word.StartsWith(context.WordToComplete, StringComparison.OrdinalIgnoreCase))
+            .Select(word => new CompletionItem(word)));
+        SetAction(parse => Explain(string.Join(' ', parse.GetValue(_word) ?? []).Trim(),
+            parse.RootCommandResult.Command));
     }
 
     private int Explain(string word, Command root)
@@ -58,33 +61,39 @@ internal sealed class HelpCommand : ExplainedCommand
     private static string? Document(string words) => words.Equals(Json, StringComparison.OrdinalIgnoreCase) ? ""
         : words.StartsWith($"{Json} ", StringComparison.OrdinalIgnoreCase) ? words[(Json.Length + 1)..].Trim() : null;
 
-    private static IEnumerable<(string Name, Command Command)> Documents(Command command, string path) => command.Subcommands
-        .SelectMany(sub => Documents(sub, $"{path} {sub.Name}".Trim()))
-        .Concat(command is IDescribed ? [(path, command)] : []);
+    private static IEnumerable<(string Name, Command Command)> Documents(Command command, string path) =>
+        command.Subcommands
+            .SelectMany(sub => Documents(sub, $"{path} {sub.Name}".Trim()))
+            .Concat(command is IDescribed ? [(path, command)] : []);
 
     private void WriteSchema(string name, Command root, TextWriter output)
     {
         var documents = Documents(root, "").ToList();
         if (name.Length == 0)
         {
-            output.WriteProse("JSON documents; `trayledger help json NAME` prints the JSON Schema of one:", _bench.Around.Width);
+            output.WriteProse("JSON documents; `trayledger help json NAME` prints the JSON Schema of one:",
+                _bench.Around.Width);
             foreach (var one in documents)
                 output.WriteLine($"  {one.Name}");
             return;
         }
 
-        if (documents.Find(one => one.Name.Equals(name, StringComparison.OrdinalIgnoreCase)) is not { Command: { } command } found)
+        if (documents.Find(one => one.Name.Equals(name,
+            StringComparison.OrdinalIgnoreCase)) is not { Command: { } command } found)
             throw new RefusedByCommandException(
-                $"there is no document \"{name}\"; {Spelling.Meant(name, documents.Select(one => one.Name))}`trayledger help json` lists them");
+                $"there is no document \"{name}\"; "
+                    + $"{Spelling.Meant(name, documents.Select(one => one.Name))}`trayledger help json` lists them");
         JsonSchema.Write(output, found.Name, command.Description ?? "", (IDescribed)command);
     }
 
     private void WriteHabits(TextWriter output)
     {
-        output.WriteProse("What can be said once instead of each time. An option decides before a variable, a variable before a setting of "
-            + "the ledger; `trayledger record setting` changes one.", _bench.Around.Width);
+        output.WriteProse(
+            "What can be said once instead of each time. An option decides before a variable, a variable before a "
+                + "setting of the ledger; `trayledger record setting` changes one.", _bench.Around.Width);
         output.WriteLine();
-        var table = new TextTable(Column.Left("what"), Column.Left("option"), Column.Left("variable"), Column.Left("setting"));
+        var table = new TextTable(Column.Left("what"), Column.Left("option"), Column.Left("variable"),
+            Column.Left("setting"));
         foreach (var habit in VariablesAndFiles.Choices)
             table.Add(habit.What, habit.Option, habit.Variable, habit.Setting);
         table.WriteTo(output, _bench.Around.Width);
@@ -97,7 +106,8 @@ internal sealed class HelpCommand : ExplainedCommand
 
     /// <summary>All that is explained.</summary>
     private static IEnumerable<string> Topics(Command root) => root.Subcommands.Select(command => command.Name)
-        .Concat([Json, Environment]).Concat(Documents(root, "").Select(one => $"{Json} {one.Name}")).Concat(TradeWords.All.Select(term => term.Word));
+        .Concat([Json, Environment]).Concat(Documents(root, "").Select(one => $"{Json} {one.Name}"))
+        .Concat(TradeWords.All.Select(term => term.Word));
 
     private void Write(Term term, TextWriter output)
     {

@@ -8,7 +8,8 @@ internal interface IBatch
     /// <summary>Posts everything, or nothing when any of it is bad or refused.</summary>
     /// <param name="ledger">The ledger.</param>
     /// <param name="isDry">Whether nothing is written.</param>
-    /// <param name="isAmending">Whether what says something else than the entry that it is known as becomes an amendment of it.</param>
+    /// <param name="isAmending">Whether what says something else than the entry that it is known as becomes an
+    /// amendment of it.</param>
     /// <param name="progress">Told how far it is.</param>
     /// <param name="cancel">Stops it.</param>
     /// <exception cref="OperationCanceledException">It was stopped; nothing was written.</exception>
@@ -20,7 +21,8 @@ internal interface IBatch
 /// <param name="Result">What was recorded, or that nothing was.</param>
 /// <param name="Problems">Every bad row, a sentence each.</param>
 /// <param name="Remarks">What the user should know, of the files and of what was recorded.</param>
-internal sealed record Imported(bool IsDone, string Result, IReadOnlyList<string> Problems, IReadOnlyList<string> Remarks)
+internal sealed record Imported(bool IsDone, string Result, IReadOnlyList<string> Problems,
+    IReadOnlyList<string> Remarks)
 {
     /// <summary>How many entries were recorded, or would be.</summary>
     public int Recorded { get; init; }

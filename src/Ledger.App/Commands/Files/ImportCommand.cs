@@ -14,13 +14,16 @@ internal sealed class ImportCommand : ExplainedCommand, IDescribed
         "kind", KindOf, $"{string.Join(", ", CsvImport.Kinds)}; all, for a folder; or journal, for a journal.jsonl");
     private readonly Argument<string?> _path = Typed.Argument<string?>(
         "file", Text.NotEmpty,
-        "the CSV file, - for the standard input; with all, a folder that holds files named items.csv, deliveries.csv and so on, or an export");
+        "the CSV file, - for the standard input; with all, a folder that holds files named items.csv, deliveries.csv "
+            + "and so on, or an export");
 
-    private readonly Option<bool> _template = new("--template") { Description = "show the file's columns with an example row, and import nothing" };
+    private readonly Option<bool> _template = new(
+        "--template") { Description = "show the file's columns with an example row, and import nothing" };
 
     private readonly Option<bool> _amend = new("--amend")
     {
-        Description = "record as amendments what rows say otherwise than the entries that they are known as; otherwise it is only told",
+        Description = "record as amendments what rows say otherwise than the entries that they are known as; otherwise "
+            + "it is only told",
     };
 
     private readonly Told<Imported> _told = new(new Shape<Imported>()
@@ -34,7 +37,8 @@ internal sealed class ImportCommand : ExplainedCommand, IDescribed
         .Texts("problems", done => done.Problems)
         .Texts("remarks", done => done.Remarks));
 
-    private readonly Option<bool> _dryRun = new("--dry-run") { Description = "show what would happen, and write nothing" };
+    private readonly Option<bool> _dryRun = new(
+        "--dry-run") { Description = "show what would happen, and write nothing" };
 
     public ImportCommand(Workbench bench)
         : base("import", "Records entries from CSV files, a whole file or folder or nothing of it.", """
@@ -99,21 +103,24 @@ internal sealed class ImportCommand : ExplainedCommand, IDescribed
     {
         AllKinds => FolderBatch.Read(path, ledger),
         Journal => new JournalBatch(Dash.Is(path) ? Lines(_bench.Around.In()) : File.ReadLines(path), []),
-        _ => Dash.Is(path) ? CsvBatch.Read(kind, _bench.Around.In(), "standard input", ledger) : CsvBatch.ReadFile(kind, path, ledger),
+        _ => Dash.Is(path) ? CsvBatch.Read(kind, _bench.Around.In(), "standard input", ledger)
+            : CsvBatch.ReadFile(kind, path, ledger),
     };
 
     private int Template(string kind)
     {
         if (kind is AllKinds or Journal)
-            throw new RefusedByCommandException($"--template shows one kind of file; the kinds are {string.Join(", ", CsvImport.Kinds)}");
+            throw new RefusedByCommandException(
+                $"--template shows one kind of file; the kinds are {string.Join(", ", CsvImport.Kinds)}");
         CsvImport.WriteTemplate(kind, _bench.Around.Out);
         return ExitStatus.Done;
     }
 
     private static string KindOf(string text) =>
-        new[] { AllKinds, Journal }.FirstOrDefault(known => text.Equals(known, StringComparison.OrdinalIgnoreCase)) ?? CsvImport.Named(text)
-        ?? throw new FormatException($"there is no kind of file \"{text}\"; {Spelling.Meant(text, CsvImport.Kinds)}"
-            + $"known: {string.Join(", ", CsvImport.Kinds)}, {AllKinds}, {Journal}");
+        new[] { AllKinds, Journal }.FirstOrDefault(known => text.Equals(known, StringComparison.OrdinalIgnoreCase))
+            ?? CsvImport.Named(text)
+            ?? throw new FormatException($"there is no kind of file \"{text}\"; {Spelling.Meant(text, CsvImport.Kinds)}"
+                + $"known: {string.Join(", ", CsvImport.Kinds)}, {AllKinds}, {Journal}");
 
     private static IEnumerable<string> Lines(Stream input)
     {

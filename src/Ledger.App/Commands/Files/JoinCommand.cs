@@ -16,8 +16,10 @@ internal sealed record Joined(int Added, int Known, string? Refusal, bool IsDryR
 internal sealed class JoinCommand : ExplainedCommand, IDescribed
 {
     private readonly Workbench _bench;
-    private readonly Argument<string> _other = Typed.Argument("other", Text.NotEmpty, "the other ledger, which is only read; - is the standard input");
-    private readonly Option<bool> _dryRun = new("--dry-run") { Description = "show what would happen, and write nothing" };
+    private readonly Argument<string> _other = Typed.Argument("other", Text.NotEmpty,
+        "the other ledger, which is only read; - is the standard input");
+    private readonly Option<bool> _dryRun = new(
+        "--dry-run") { Description = "show what would happen, and write nothing" };
     private readonly Told<Joined> _told = new(new Shape<Joined>()
         .Flag("isDone", done => done.Refusal is null, "whether the two agree; otherwise nothing was written")
         .Flag("isDryRun", done => done.IsDryRun)
@@ -48,7 +50,8 @@ internal sealed class JoinCommand : ExplainedCommand, IDescribed
     {
         using var ledger = _bench.Open(parse);
         var name = parse.GetRequiredValue(_other);
-        return Dash.Is(name) ? Dash.In(_bench, path => Join(ledger, path, parse)) : Join(ledger, Path.GetFullPath(name), parse);
+        return Dash.Is(name) ? Dash.In(_bench, path => Join(ledger, path, parse))
+            : Join(ledger, Path.GetFullPath(name), parse);
     }
 
     private int Join(LedgerFile ledger, string path, ParseResult parse)

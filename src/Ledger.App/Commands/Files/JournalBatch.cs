@@ -7,7 +7,8 @@ namespace Ledger.App.Commands.Files;
 /// <param name="remarks">What the user should know of where they stood.</param>
 internal sealed class JournalBatch(IEnumerable<string> lines, IReadOnlyList<string> remarks) : IBatch
 {
-    public Imported Post(LedgerFile ledger, bool isDry, bool isAmending, IProgress<double> progress, CancellationToken cancel)
+    public Imported Post(LedgerFile ledger, bool isDry, bool isAmending, IProgress<double> progress,
+        CancellationToken cancel)
     {
         var outcome = ledger.Join(lines.Where(line => line.Length > 0), isDry);
         return outcome.Refusal is { } refusal

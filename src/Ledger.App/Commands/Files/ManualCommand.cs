@@ -19,7 +19,8 @@ internal sealed class ManualCommand : ExplainedCommand
     }
 
     private static string Version() =>
-        typeof(ManualCommand).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "";
+        typeof(ManualCommand).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion
+            ?? "";
 
     private static string ReleasedOn() => typeof(ManualCommand).Assembly
         .GetCustomAttributes<AssemblyMetadataAttribute>()

@@ -2,7 +2,9 @@ using Ledger.Storage.Files;
 
 namespace Ledger.App.Commands.Files;
 
-/// <summary>Writes a file that appears under its name only when it is whole, and never in the place of the ledger.</summary>
+/// <summary>
+/// Writes a file that appears under its name only when it is whole, and never in the place of the ledger.
+/// </summary>
 internal static class WholeFile
 {
     /// <summary>What SQLite calls the files that it keeps beside a ledger.</summary>
@@ -22,7 +24,9 @@ internal static class WholeFile
         file.Finish(isReplacing: true);
     }
 
-    /// <summary>What is written must not go to the ledger, whatever links lead there, nor to a file that SQLite keeps beside it.</summary>
+    /// <summary>
+    /// What is written must not go to the ledger, whatever links lead there, nor to a file that SQLite keeps beside it.
+    /// </summary>
     /// <exception cref="RefusedByCommandException">It would.</exception>
     public static void RequireOther(string ledger, string path)
     {

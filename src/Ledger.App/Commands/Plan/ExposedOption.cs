@@ -4,7 +4,8 @@ namespace Ledger.App.Commands.Plan;
 internal static class ExposedOption
 {
     public static Option<ExposedPhrase[]> New() => Typed.Options(
-        "--exposed", "WHAT", ExposedPhrase.Parse, $"exposed sheets that wait in holders and boxes: \"{ExposedPhrase.Form}\"");
+        "--exposed", "WHAT", ExposedPhrase.Parse,
+        $"exposed sheets that wait in holders and boxes: \"{ExposedPhrase.Form}\"");
 
     /// <summary>The lines of the sheets that are meant; a sheet that two phrases mean is taken once.</summary>
     public static IReadOnlyList<RequestedSheets> Sheets(ExposedPhrase[]? phrases, Holdings holdings)

@@ -1,14 +1,18 @@
 namespace Ledger.App.Commands.Plan;
 
-/// <summary>What a session is planned from: a kept plan, or a process and sheets. Planning and the mixing sheet share it.</summary>
+/// <summary>
+/// What a session is planned from: a kept plan, or a process and sheets. Planning and the mixing sheet share it.
+/// </summary>
 internal sealed class PlanOptions
 {
     private readonly Option<string?> _fromPlan = Typed.Option<string?>(
-        "--from-plan", "NAME", Text.NotEmpty, "a plan that was kept with `record plan`; what else is said takes the place of its own")
+        "--from-plan", "NAME", Text.NotEmpty,
+        "a plan that was kept with `record plan`; what else is said takes the place of its own")
         .Offered(Offers.Plans);
 
     private readonly Option<string?> _process = Typed.Option<string?>(
-        "--process", "NAME", Text.NotEmpty, "the process; not needed while there is only one").Offered(Offers.Processes);
+        "--process", "NAME", Text.NotEmpty, "the process; not needed while there is only one")
+            .Offered(Offers.Processes);
 
     private readonly Option<string[]> _sheets = new(Line.Option)
     {
@@ -23,11 +27,13 @@ internal sealed class PlanOptions
 
     private readonly Option<string?> _bath = Typed.Option<string?>(
         "--bath", "BATHS", Text.NotEmpty,
-        "the bath, the first of a pair, or one of each item that is used again: \"F9, ST2\"; otherwise the only one that fits")
+        "the bath, the first of a pair, or one of each item that is used again: \"F9, ST2\"; otherwise the only one "
+            + "that fits")
         .Offered(Offers.Baths);
 
     private readonly Option<LocalDate?> _on = Typed.Option(
-        "--on", "DATE", Text.Date, "the day of the session, on which everything must be usable; otherwise the plan's, or today");
+        "--on", "DATE", Text.Date,
+        "the day of the session, on which everything must be usable; otherwise the plan's, or today");
 
     /// <summary>All of them, in the order in which help shows them.</summary>
     public IReadOnlyList<Option> All => [_process, _sheets, _exposed, _minutes, _bath, _fromPlan, _on];
@@ -39,18 +45,23 @@ internal sealed class PlanOptions
     public SessionPlan PlanIn(ParseResult parse, Holdings holdings, ICostRecords prices)
     {
         var kept = Kept(parse.GetValue(_fromPlan), holdings);
-        var sheets = ExposedOption.Sheets(parse.GetValue(_exposed), holdings).Concat(Sheets(parse.GetValue(_sheets) ?? [], holdings)).ToList();
+        var sheets = ExposedOption.Sheets(parse.GetValue(_exposed), holdings)
+            .Concat(Sheets(parse.GetValue(_sheets) ?? [], holdings)).ToList();
         var request = new PlanRequest
         {
             Process = parse.GetValue(_process) ?? kept?.Request.Process ?? OnlyProcess(holdings),
             Sheets = sheets.Count > 0 ? sheets : kept?.Request.Sheets
-                ?? throw new FormatException($"--sheets, --exposed or --from-plan is needed: what is to be developed, as \"{LinePhrase.Pattern(Line)}\""),
+                ?? throw new FormatException(
+                    "--sheets, --exposed or --from-plan is needed: what is to be developed, as \""
+                        + $"{LinePhrase.Pattern(Line)}\""),
             Times = parse.GetValue(_minutes) ?? kept?.Request.Times ?? GroupTimes.None,
             Bath = new SessionBaths(holdings, holdings.AsOf).Instead(parse.GetValue(_bath), kept?.Request.Bath),
         };
         var day = parse.GetValue(_on) ?? (kept?.On > holdings.AsOf ? kept.On : holdings.AsOf);
         if (day < holdings.AsOf)
-            throw new FormatException($"--on {Dates.Text(day)} lies before {Dates.Text(holdings.AsOf)}; a session is planned for a day to come");
+            throw new FormatException(
+                $"--on {Dates.Text(day)} lies before {Dates.Text(holdings.AsOf)}; a session is planned for a day to "
+                    + "come");
         return SessionPlanning.Of(request, holdings, day, prices) switch
         {
             Planned planned => planned.Plan,
@@ -70,7 +81,8 @@ internal sealed class PlanOptions
     private static List<RequestedSheets> Sheets(string[] phrases, Holdings holdings)
     {
         var (terms, problems) = (ReadingTerms.Typed(holdings, holdings.AsOf), new List<FieldProblem>());
-        var sheets = phrases.Select(phrase => EntryReading.Line(Line, LinePhrase.Read(Line, phrase, terms, problems), terms, problems)).ToList();
+        var sheets = phrases.Select(phrase => EntryReading.Line(Line, LinePhrase.Read(Line, phrase, terms, problems),
+            terms, problems)).ToList();
         return problems.Count == 0 ? [.. sheets.Cast<RequestedSheets>()]
             : throw new FormatException($"{Line.Option}: {problems[0].Sentence(field => field.Name)}");
     }

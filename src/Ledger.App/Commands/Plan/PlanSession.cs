@@ -2,7 +2,9 @@ using Ledger.App.Commands.Show;
 
 namespace Ledger.App.Commands.Plan;
 
-/// <summary>plan session: what goes where and when, whether there is enough of everything, and what it will cost.</summary>
+/// <summary>
+/// plan session: what goes where and when, whether there is enough of everything, and what it will cost.
+/// </summary>
 internal sealed class PlanSession : ShowCommand<SessionPlan>
 {
     private readonly PlanOptions _plan = new();
@@ -28,9 +30,11 @@ internal sealed class PlanSession : ShowCommand<SessionPlan>
         Options.Add(_exitCode);
     }
 
-    protected override SessionPlan Read(View view, ParseResult parse) => _plan.PlanIn(parse, view.Holdings, view.Ledger);
+    protected override SessionPlan Read(View view, ParseResult parse) =>
+        _plan.PlanIn(parse, view.Holdings, view.Ledger);
 
-    protected override void WriteText(SessionPlan plan, View view, TextWriter output) => new PlanText(plan, view).WriteTo(output);
+    protected override void WriteText(SessionPlan plan, View view, TextWriter output) =>
+        new PlanText(plan, view).WriteTo(output);
 
     protected override int Status(SessionPlan plan, ParseResult parse) =>
         parse.GetValue(_exitCode) && !plan.CanRun ? ExitStatus.NeedsTheUser : ExitStatus.Done;

@@ -6,9 +6,11 @@ internal sealed class PlanText(SessionPlan plan, View view)
     public void WriteTo(TextWriter output)
     {
         output.WriteProse(
-            $"{plan.Process.VersionName} on {Dates.Text(plan.Day)}: {Counted.Of(plan.Sheets, "sheet")}, {plan.Area.ToText(view.Style)} "
-            + $"in {Counted.Of(plan.Batches.Count, "batch")}; "
-            + (!plan.CanRun ? "not everything is there" : plan.IsSure ? "everything is there" : "what can be judged is there"), view.Width);
+            $"{plan.Process.VersionName} on {Dates.Text(plan.Day)}: {Counted.Of(plan.Sheets, "sheet")}, "
+                + $"{plan.Area.ToText(view.Style)} in {Counted.Of(plan.Batches.Count, "batch")}; "
+            + (!plan.CanRun ? "not everything is there" : plan.IsSure
+                ? "everything is there"
+                : "what can be judged is there"), view.Width);
         Points("Cautions", plan.Cautions, output);
         output.WriteLine();
         Batches().WriteTo(output, view.Width);
@@ -25,12 +27,13 @@ internal sealed class PlanText(SessionPlan plan, View view)
     private TextTable Batches()
     {
         var table = new TextTable(
-            Column.Right("batch"), Column.Left("sheets"), Column.Right("developer"), Column.Right("water"), Column.Right("time"),
-            Column.Right("turn at"), Column.Right("shuffle"));
+            Column.Right("batch"), Column.Left("sheets"), Column.Right("developer"), Column.Right("water"),
+            Column.Right("time"), Column.Right("turn at"), Column.Right("shuffle"));
         foreach (var batch in plan.Batches)
             table.Add(
                 batch.Number.ToString(CultureInfo.InvariantCulture),
-                $"{batch.Sheets.Count} {batch.Film.Code}{(batch.Group.Length > 0 ? " " + batch.Group : "")}{(batch.HasDummy ? " + dummy" : "")}",
+                $"{batch.Sheets.Count} {batch.Film.Code}{(batch.Group.Length > 0 ? " " + batch.Group : "")}"
+                    + $"{(batch.HasDummy ? " + dummy" : "")}",
                 batch.Developer is { } developer ? Measured(developer) : "-",
                 batch.Developer?.Water.ToText(view.Style) ?? "-",
                 batch.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "-",
@@ -53,18 +56,22 @@ internal sealed class PlanText(SessionPlan plan, View view)
 
     private string Measured(BatchDeveloper developer)
     {
-        var exact = developer.Measured == developer.Need.Concentrate ? "" : $" ({developer.Need.Concentrate.ToText(view.Style)})";
+        var exact = developer.Measured == developer.Need.Concentrate
+            ? ""
+            : $" ({developer.Need.Concentrate.ToText(view.Style)})";
         return string.Join(" + ", developer.OtherParts.Select(part => $"{part.Measured.ToText(view.Style)} {part.Name}")
             .Prepend(developer.Measured.ToText(view.Style) + exact));
     }
 
     private TextTable Trays()
     {
-        var table = new TextTable(Column.Right(""), Column.Left("tray"), Column.Right("time"), Column.Right("°C"), Column.Left("goes in"));
+        var table = new TextTable(Column.Right(""), Column.Left("tray"), Column.Right("time"),
+            Column.Right("°C"), Column.Left("goes in"));
         foreach (var tray in plan.Trays)
             table.Add(
                 tray.Number.ToString(CultureInfo.InvariantCulture), tray.Name,
-                tray.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "", tray.Celsius is { } celsius ? Scaled.ToText(celsius, 1) : "",
+                tray.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "",
+                tray.Celsius is { } celsius ? Scaled.ToText(celsius, 1) : "",
                 string.Join(" + ", tray.Parts.Select(part => $"{part.Amount?.ToText(view.Style)} {part.What}".Trim()))
                     + (tray.IsPerBatch ? ", fresh for each batch" : ""));
         return table;
@@ -73,7 +80,8 @@ internal sealed class PlanText(SessionPlan plan, View view)
     private TextTable Uses()
     {
         var table = new TextTable(
-            Column.Left("needed"), Column.Right(""), Column.Right("usable"), Column.Left(""), Column.Left("take it from"));
+            Column.Left("needed"), Column.Right(""), Column.Right("usable"), Column.Left(""),
+            Column.Left("take it from"));
         var shortages = plan.Shortages.ToDictionary(shortage => shortage.Item.Code);
         foreach (var use in plan.Uses)
             if (shortages.TryGetValue(use.Item.Code, out var shortage))
@@ -94,7 +102,8 @@ internal sealed class PlanText(SessionPlan plan, View view)
         if (plan.Baths.Count == 0)
             return;
         output.WriteLine();
-        var table = new TextTable(Column.Left("bath"), Column.Right("before"), Column.Left(""), Column.Right("after"), Column.Left(""));
+        var table = new TextTable(Column.Left("bath"), Column.Right("before"), Column.Left(""),
+            Column.Right("after"), Column.Left(""));
         foreach (var bath in plan.Baths)
             table.Add(
                 bath.Bath?.Code ?? bath.Item, bath.Before.ToText(view.Style), "->", bath.After.ToText(view.Style),
@@ -110,7 +119,8 @@ internal sealed class PlanText(SessionPlan plan, View view)
             $"It costs {UnpricedStock.Mark(cost.Total, cost.IsComplete, view.Style)} {view.Currency}".TrimEnd()
             + (cost.PerSheet is { } each ? $", {each.Text(view.Style)} a sheet" : "")
             + $": film {cost.Film.Text(view.Style)}, developer {cost.Developer.Text(view.Style)}, "
-            + $"other chemistry {(cost.OtherChemistry + cost.Baths).Text(view.Style)}, supplies {cost.Supplies.Text(view.Style)}.", view.Width);
+            + $"other chemistry {(cost.OtherChemistry + cost.Baths).Text(view.Style)}, supplies "
+            + $"{cost.Supplies.Text(view.Style)}.", view.Width);
         if (cost.Remark(view.Style) is { Length: > 0 } remark)
             output.WriteProse($"{remark}.", view.Width);
     }

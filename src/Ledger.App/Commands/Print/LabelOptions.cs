@@ -5,8 +5,10 @@ namespace Ledger.App.Commands.Print;
 /// <summary>How labels are laid on their sheets.</summary>
 internal sealed class LabelOptions
 {
-    private readonly Option<int?> _copies = Typed.Option("--copies", "N", Text.Whole, "how many of each label; otherwise one");
-    private readonly Option<int?> _skip = Typed.Option("--skip", "N", Text.Whole, "how many labels are gone from the first sheet already");
+    private readonly Option<int?> _copies = Typed.Option("--copies", "N", Text.Whole,
+        "how many of each label; otherwise one");
+    private readonly Option<int?> _skip = Typed.Option("--skip", "N", Text.Whole,
+        "how many labels are gone from the first sheet already");
 
     private readonly Option<LabelPaper?> _paper;
 
@@ -21,7 +23,8 @@ internal sealed class LabelOptions
 
     public LabelOptions()
     {
-        _paper = Typed.Option<LabelPaper?>("--paper", "PAPER", text => LabelPlacing.Papers[Text.OneOf(Words, "paper")(text)],
+        _paper = Typed.Option<LabelPaper?>("--paper", "PAPER",
+            text => LabelPlacing.Papers[Text.OneOf(Words, "paper")(text)],
             $"ready-cut labels: {Known(LabelPaper.A4)}; {Known(LabelPaper.Letter)}; other grids with --margins. "
             + "Otherwise plain paper with lines to cut along");
         _paper.CompletionSources.Add(Words);
@@ -41,8 +44,8 @@ internal sealed class LabelOptions
 
     /// <summary>What was said.</summary>
     public LabelPlacing Placing(ParseResult parse) => new(
-        parse.GetValue(_paper), parse.GetValue(_grid), parse.GetValue(_margins), parse.GetValue(_gaps), parse.GetValue(_copies) ?? 1,
-        parse.GetValue(_skip) ?? 0);
+        parse.GetValue(_paper), parse.GetValue(_grid), parse.GetValue(_margins), parse.GetValue(_gaps),
+        parse.GetValue(_copies) ?? 1, parse.GetValue(_skip) ?? 0);
 
     private static string Known(LabelPaper paper) =>
         $"{paper.Name.ToLowerInvariant()} with --grid "

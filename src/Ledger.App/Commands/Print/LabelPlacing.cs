@@ -10,7 +10,8 @@ namespace Ledger.App.Commands.Print;
 /// <param name="Copies">How many of each label.</param>
 /// <param name="Used">How many labels are gone from the first sheet already.</param>
 internal sealed record LabelPlacing(
-    LabelPaper? Paper, (int Columns, int Rows)? Grid, (decimal, decimal)? Margins, (decimal, decimal)? Gaps, int Copies, int Used)
+    LabelPaper? Paper, (int Columns, int Rows)? Grid, (decimal, decimal)? Margins, (decimal, decimal)? Gaps,
+    int Copies, int Used)
 {
     private const int Most = 500;
 
@@ -22,7 +23,8 @@ internal sealed record LabelPlacing(
     /// <exception cref="FormatException">They are none, or more than are printed at once.</exception>
     public IReadOnlyList<Label> Copied(IEnumerable<Label> labels)
     {
-        var all = labels.SelectMany(label => Enumerable.Repeat(label, Math.Clamp(Copies, 0, Most + 1))).Take(Most + 1).ToList();
+        var all = labels.SelectMany(label => Enumerable.Repeat(label, Math.Clamp(Copies, 0, Most + 1)))
+            .Take(Most + 1).ToList();
         return Copies is >= 1 and <= Most && all.Count <= Most ? all
             : throw new FormatException($"{Copies} copies: from 1 to {Most} labels are printed at once");
     }
@@ -35,7 +37,8 @@ internal sealed record LabelPlacing(
         if (LabelType.Refusal(labels, sheet) is { } refusal)
             throw new FormatException(refusal);
         return Used >= 0 && Used < sheet.PerSheet ? sheet with { Used = Used }
-            : throw new FormatException($"{Used} labels gone: a sheet has {sheet.PerSheet} labels; from 0 to {sheet.PerSheet - 1} can be gone");
+            : throw new FormatException(
+                $"{Used} labels gone: a sheet has {sheet.PerSheet} labels; from 0 to {sheet.PerSheet - 1} can be gone");
     }
 
     private LabelSheet Divided(LabelSheet plain) => (Paper, Grid, Margins, Gaps) switch
@@ -43,6 +46,7 @@ internal sealed record LabelPlacing(
         ({ } paper, { } grid, var margins, var gaps) => LabelSheet.Of(paper, grid.Columns, grid.Rows, margins, gaps),
         (null, null, null, null) => plain,
         _ => throw new FormatException(
-            "the place of a label is measured from the edges of its paper: say both paper and grid, such as --paper a4 --grid 3x8"),
+            "the place of a label is measured from the edges of its paper: say both paper and grid, such as --paper a4 "
+                + "--grid 3x8"),
     };
 }

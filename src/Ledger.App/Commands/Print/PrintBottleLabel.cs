@@ -8,14 +8,17 @@ internal sealed class PrintBottleLabel : PrintCommand
     private readonly Argument<string[]> _what = new Argument<string[]>("what")
     {
         HelpName = "WHAT",
-        Description = "bottles, such as syrup/2, baths, such as F4, or waste jugs, such as J2; of an item's code, all its bottles",
+        Description = "bottles, such as syrup/2, baths, such as F4, or waste jugs, such as J2; of an item's code, all "
+            + "its bottles",
         Arity = ArgumentArity.OneOrMore,
     }.Offered(Offers.Bottles);
 
     private readonly LabelOptions _labels = new();
 
     public PrintBottleLabel(Workbench bench)
-        : base(bench, "bottle-label", "Prints labels for bottles, baths and waste jugs: name, dilution, opened or mixed, discard by, cautions.", """
+        : base(bench, "bottle-label",
+            "Prints labels for bottles, baths and waste jugs: name, dilution, opened or mixed, discard by, "
+                + "cautions.", """
             Example: trayledger print bottle-label syrup F4 J2 --html labels.html
             """)
     {
@@ -30,8 +33,10 @@ internal sealed class PrintBottleLabel : PrintCommand
         return BottleLabel.Page(labels, placing.On(LabelSheet.Large, labels));
     }
 
-    private static List<Label> Of(string what, Holdings holdings) => BottleLabel.Named(what, holdings).ToList() is { Count: > 0 } labels
-        ? labels
-        : throw new RefusedByCommandException(
-            $"there is no bottle, bath, jug or item called \"{what}\" in use; `show shelf`, `show baths` and `show jugs` list them");
+    private static List<Label> Of(string what, Holdings holdings) =>
+        BottleLabel.Named(what, holdings).ToList() is { Count: > 0 } labels
+            ? labels
+            : throw new RefusedByCommandException(
+                $"there is no bottle, bath, jug or item called \"{what}\" in use; `show shelf`, `show baths` and `show "
+                    + "jugs` list them");
 }

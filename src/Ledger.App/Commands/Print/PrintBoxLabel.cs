@@ -14,15 +14,17 @@ internal sealed class PrintBoxLabel : PrintCommand
         Arity = ArgumentArity.ZeroOrOne,
     }.Offered(Offers.Groups);
 
-    private readonly Option<int?> _sheets = Typed.Option("--sheets", "N", Text.Whole, "how many are in it; otherwise left to be filled in");
+    private readonly Option<int?> _sheets = Typed.Option("--sheets", "N", Text.Whole,
+        "how many are in it; otherwise left to be filled in");
     private readonly Option<bool> _unexposed = new("--unexposed") { Description = "for a box of unexposed sheets" };
     private readonly LabelOptions _labels = new();
 
     public PrintBoxLabel(Workbench bench)
-        : base(bench, "box-label", "Prints seals for boxes of film, exposed or unexposed: open in total darkness only.", """
-            An unexposed box: trayledger print box-label fen80 --unexposed
-            Example: trayledger print box-label fen80 N+1 --copies 2
-            """)
+        : base(bench, "box-label", "Prints seals for boxes of film, exposed or unexposed: open in total darkness only.",
+            """
+                An unexposed box: trayledger print box-label fen80 --unexposed
+                Example: trayledger print box-label fen80 N+1 --copies 2
+                """)
     {
         Arguments.Add(_film);
         Arguments.Add(_group);

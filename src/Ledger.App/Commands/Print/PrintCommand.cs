@@ -8,7 +8,8 @@ internal abstract class PrintCommand : ExplainedCommand
 {
     private readonly Workbench _bench;
     private readonly Option<string?> _html = Typed.Option<string?>(
-        "--html", "FILE", Text.NotEmpty, "write an HTML page for a browser to print, instead of plain text; - for the standard output");
+        "--html", "FILE", Text.NotEmpty,
+        "write an HTML page for a browser to print, instead of plain text; - for the standard output");
 
     private readonly Option<bool> _replace = new("--replace") { Description = "replace that file if it exists" };
 

@@ -4,7 +4,8 @@ namespace Ledger.App.Commands.Print;
 internal sealed class PrintCommands : Command
 {
     public PrintCommands(Workbench bench)
-        : base("print", "Print pages to read before lights-out: mixing sheet, labels, tally slip, wall card; and a cost report.")
+        : base("print",
+            "Print pages to read before lights-out: mixing sheet, labels, tally slip, wall card; and a cost report.")
     {
         Subcommands.Add(new PrintMixingSheet(bench));
         Subcommands.Add(new PrintBottleLabel(bench));

@@ -9,7 +9,8 @@ internal sealed class PrintCostReport : PrintCommand
     private readonly CostOptions _costs = new();
 
     public PrintCostReport(Workbench bench)
-        : base(bench, "cost-report", "Prints what a period cost, with charts: a negative by month, what the money went for, the prices.", """
+        : base(bench, "cost-report",
+            "Prints what a period cost, with charts: a negative by month, what the money went for, the prices.", """
             The HTML page carries its charts in itself and loads nothing; they are made for
             black and white. As plain text the bars are drawn in plain characters.
             Example: trayledger print cost-report --from 2026-01-01 --html costs.html
@@ -23,7 +24,8 @@ internal sealed class PrintCostReport : PrintCommand
     {
         var costs = _costs.Read(parse, ledger, holdings);
         return CostReport.Of(
-            costs, _costs.Formula(parse, holdings), ledger.Prices(costs.Facts.To), holdings.Settings, [.. Ahead(costs, ledger, holdings)]);
+            costs, _costs.Formula(parse, holdings), ledger.Prices(costs.Facts.To), holdings.Settings,
+            [.. Ahead(costs, ledger, holdings)]);
     }
 
     /// <summary>What lies ahead belongs to a report that ends today.</summary>

@@ -9,7 +9,8 @@ internal sealed class PrintMixingSheet : PrintCommand
     private readonly PlanOptions _plan = new();
 
     public PrintMixingSheet(Workbench bench)
-        : base(bench, "mixing-sheet", "Prints the plan of a session in large letters: what to measure, the trays, the sheets in order.", """
+        : base(bench, "mixing-sheet",
+            "Prints the plan of a session in large letters: what to measure, the trays, the sheets in order.", """
             Example: trayledger print mixing-sheet --from-plan tarn --html sheet.html
             """)
     {

@@ -5,7 +5,8 @@ namespace Ledger.App.Commands.Print;
 /// <summary>print sleeve-labels: a label for each negative of a session.</summary>
 internal sealed class PrintSleeveLabels : PrintCommand
 {
-    private readonly Argument<string> _session = Typed.Argument("session", Text.NotEmpty, "the session's name, such as S22")
+    private readonly Argument<string> _session = Typed.Argument("session", Text.NotEmpty,
+        "the session's name, such as S22")
         .Offered(Offers.Sessions);
     private readonly LabelOptions _labels = new();
 

@@ -5,10 +5,12 @@ namespace Ledger.App.Commands.Print;
 /// <summary>print tally-slip: a slip to hang beside a bath.</summary>
 internal sealed class PrintTallySlip : PrintCommand
 {
-    private readonly Argument<string> _bath = Typed.Argument("bath", Text.NotEmpty, "the bath's name").Offered(Offers.Baths);
+    private readonly Argument<string> _bath = Typed.Argument("bath", Text.NotEmpty, "the bath's name")
+        .Offered(Offers.Baths);
 
     public PrintTallySlip(Workbench bench)
-        : base(bench, "tally-slip", "Prints a slip beside a bath: a box to cross out for each sheet of its capacity left.", """
+        : base(bench, "tally-slip",
+            "Prints a slip beside a bath: a box to cross out for each sheet of its capacity left.", """
             Example: trayledger print tally-slip F4
             """) => Arguments.Add(_bath);
 

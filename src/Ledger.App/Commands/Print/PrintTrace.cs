@@ -6,7 +6,8 @@ namespace Ledger.App.Commands.Print;
 /// <summary>print trace X: what something came through, and what else came through that.</summary>
 internal sealed class PrintTrace : PrintCommand
 {
-    private readonly Argument<string> _what = Typed.Argument("what", Text.NotEmpty, Traced.Accepted).Offered(Offers.Traceable);
+    private readonly Argument<string> _what = Typed.Argument("what", Text.NotEmpty, Traced.Accepted)
+        .Offered(Offers.Traceable);
 
     public PrintTrace(Workbench bench)
         : base(bench, "trace", "What something came through, and what else came through that.", """
@@ -20,7 +21,8 @@ internal sealed class PrintTrace : PrintCommand
 /// <summary>print check-list X: a list to work off a fault with a pencil.</summary>
 internal sealed class PrintCheckList : PrintCommand
 {
-    private readonly Argument<string> _what = Typed.Argument("what", Text.NotEmpty, Traced.Accepted).Offered(Offers.Traceable);
+    private readonly Argument<string> _what = Typed.Argument("what", Text.NotEmpty, Traced.Accepted)
+        .Offered(Offers.Traceable);
     private readonly Option<LocalDate?> _by = Typed.Option("--by", "DATE", Text.Date,
         "the day by which the fault was there");
 

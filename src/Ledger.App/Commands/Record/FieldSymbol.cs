@@ -22,7 +22,8 @@ internal sealed class FieldSymbol
         else
             _option = new(field.Option)
             {
-                HelpName = field.Notation.Placeholder, Description = Described(field), AllowMultipleArgumentsPerToken = field.Notation.Divider is not null,
+                HelpName = field.Notation.Placeholder, Description = Described(field),
+                AllowMultipleArgumentsPerToken = field.Notation.Divider is not null,
                 Arity = field.Notation.Divider is null ? ArgumentArity.ExactlyOne : ArgumentArity.OneOrMore,
                 CustomParser = result => [.. result.Tokens.Select(token => token.Value)],
             };
@@ -47,7 +48,9 @@ internal sealed class FieldSymbol
         : _flag is not null ? parse.GetValue(_flag) ? "yes" : ""
         : string.Join(Field.Notation.Divider ?? " ", parse.GetValue(_option!) ?? []);
 
-    /// <summary>What was given for it on a line that is still being typed, where an option may lack its value yet.</summary>
+    /// <summary>
+    /// What was given for it on a line that is still being typed, where an option may lack its value yet.
+    /// </summary>
     public string TextSoFar(ParseResult parse) =>
         (_option is null ? null : parse.GetResult(_option)) is { Tokens.Count: 0 } ? "" : Text(parse);
 

@@ -1,8 +1,8 @@
 namespace Ledger.App.Commands.Record;
 
 /// <summary>
-/// The arguments and options of a kind of entry, as texts. None is required by the command line itself: what is missing is said by the one
-/// reader of entries, in the same words as in a form or a file.
+/// The arguments and options of a kind of entry, as texts. None is required by the command line itself: what is missing
+/// is said by the one reader of entries, in the same words as in a form or a file.
 /// </summary>
 internal sealed class KindArguments
 {
@@ -20,11 +20,13 @@ internal sealed class KindArguments
             return;
         _lines = new(line.Option)
         {
-            HelpName = "LINE", Description = $"{line.Help}: \"{LinePhrase.Pattern(line)}\"", AllowMultipleArgumentsPerToken = true,
+            HelpName = "LINE", Description = $"{line.Help}: \"{LinePhrase.Pattern(line)}\"",
+            AllowMultipleArgumentsPerToken = true,
         };
         if (line.MayStandAlone)
-            _alone.AddRange(line.Fields.OrderBy(field => !field.IsNeeded).Select(field => new FieldSymbol(field).Offered(
-                (_, holdings, _) => field.Choices?.Invoke(new FieldValues(), holdings) ?? [])));
+            _alone.AddRange(line.Fields.OrderBy(field => !field.IsNeeded)
+                .Select(field => new FieldSymbol(field).Offered(
+                    (_, holdings, _) => field.Choices?.Invoke(new FieldValues(), holdings) ?? [])));
     }
 
     /// <summary>The option that takes lines; null where the kind has none.</summary>
@@ -64,7 +66,8 @@ internal sealed class KindArguments
     }
 
     private IEnumerable<FieldSymbol> Common => _own.Where(symbol =>
-        symbol.Field == CommonFields.Date || (symbol.Field != CommonFields.Anyway && _kind.Common.Contains(symbol.Field)));
+        symbol.Field == CommonFields.Date
+            || (symbol.Field != CommonFields.Anyway && _kind.Common.Contains(symbol.Field)));
 
     /// <summary>A single line that was said by the line's own fields.</summary>
     private void Alone(ParseResult parse, EntryText text, ICollection<FieldProblem> problems)
@@ -74,7 +77,8 @@ internal sealed class KindArguments
         if (given.Count == 0)
             return;
         if (text.Lines.Count > 0)
-            problems.Add(new(given[0].Field, 0, alone[given[0].Field], $"nothing beside {_lines!.Name}: each line says it itself"));
+            problems.Add(new(given[0].Field, 0, alone[given[0].Field],
+                $"nothing beside {_lines!.Name}: each line says it itself"));
         else
             text.Lines.Add(alone);
     }

@@ -7,8 +7,8 @@ namespace Ledger.App.Commands.Record;
 internal sealed record PostingShown(long? Number, Posting Posting, ReadingTerms Terms);
 
 /// <summary>
-/// What an entry changed, as a document: its number, what was said, which `record KIND --input` takes again, every bottle, box and bath before
-/// and after, and what the user should know.
+/// What an entry changed, as a document: its number, what was said, which `record KIND --input` takes again, every
+/// bottle, box and bath before and after, and what the user should know.
 /// </summary>
 internal static class PostingShape
 {

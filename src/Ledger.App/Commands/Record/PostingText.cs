@@ -1,6 +1,9 @@
 namespace Ledger.App.Commands.Record;
 
-/// <summary>Shows what an entry changed: its summary, every bottle, box and bath before and after, and what the user should know.</summary>
+/// <summary>
+/// Shows what an entry changed: its summary, every bottle, box and bath before and after, and what the user should
+/// know.
+/// </summary>
 internal static class PostingText
 {
     public static void Write(string heading, Posting posting, Surroundings around)

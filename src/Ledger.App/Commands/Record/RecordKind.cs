@@ -3,7 +3,9 @@ using Ledger.Storage;
 
 namespace Ledger.App.Commands.Record;
 
-/// <summary>Records one kind of entry, made from its description: its arguments and options, or a JSON document in their place.</summary>
+/// <summary>
+/// Records one kind of entry, made from its description: its arguments and options, or a JSON document in their place.
+/// </summary>
 internal class RecordKind : ExplainedCommand, IDescribed
 {
     private readonly Workbench _bench;
@@ -12,10 +14,12 @@ internal class RecordKind : ExplainedCommand, IDescribed
 
     private readonly Option<string?> _input = new("--input")
     {
-        HelpName = "FILE", Description = "read a JSON document in place of arguments and options; - is the standard input",
+        HelpName = "FILE",
+        Description = "read a JSON document in place of arguments and options; - is the standard input",
     };
 
-    private readonly Option<bool> _dryRun = new("--dry-run") { Description = "show what it would change, and write nothing" };
+    private readonly Option<bool> _dryRun = new(
+        "--dry-run") { Description = "show what it would change, and write nothing" };
     private readonly Told<PostingShown> _told;
 
     public RecordKind(Workbench bench, EntryKind kind)
@@ -36,11 +40,13 @@ internal class RecordKind : ExplainedCommand, IDescribed
     protected Option<string[]>? Lines => _arguments.Lines;
 
     /// <summary>Completes what was given before it is read, for a kind that takes more than its fields.</summary>
-    protected virtual void Complete(EntryText text, ParseResult parse, LedgerFile ledger, Holdings holdings, ReadingTerms terms) =>
+    protected virtual void Complete(EntryText text, ParseResult parse, LedgerFile ledger, Holdings holdings,
+        ReadingTerms terms) =>
         Definition.Complete(_kind, text, holdings, terms);
 
     /// <summary>Changes what was read before it is posted.</summary>
-    protected virtual Entry React(Entry entry, ParseResult parse, LedgerFile ledger, ReadingTerms terms, ICollection<FieldProblem> problems) => entry;
+    protected virtual Entry React(Entry entry, ParseResult parse, LedgerFile ledger, ReadingTerms terms,
+        ICollection<FieldProblem> problems) => entry;
 
     private int Run(ParseResult parse)
     {
@@ -49,7 +55,9 @@ internal class RecordKind : ExplainedCommand, IDescribed
         var problems = new List<FieldProblem>();
         var isDocument = parse.GetValue(_input) is not null;
         var terms = isDocument ? ReadingTerms.Of(holdings, ledger.Today) : ReadingTerms.Typed(holdings, ledger.Today);
-        var text = parse.GetValue(_input) is { } file ? Document(file, problems) : _arguments.Text(parse, terms, problems);
+        var text = parse.GetValue(_input) is { } file
+            ? Document(file, problems)
+            : _arguments.Text(parse, terms, problems);
         if (!isDocument)
             Complete(text, parse, ledger, holdings, terms);
         if (text[CommonFields.Reference].Length == 0)
@@ -82,7 +90,8 @@ internal class RecordKind : ExplainedCommand, IDescribed
         }
         catch (JsonException wrong)
         {
-            problems.Add(new(null, (int)(wrong.LineNumber ?? 0) + 1, "something that is not JSON", "one JSON document"));
+            problems.Add(new(null, (int)(wrong.LineNumber ?? 0) + 1, "something that is not JSON",
+                "one JSON document"));
             return new();
         }
     }
@@ -90,8 +99,9 @@ internal class RecordKind : ExplainedCommand, IDescribed
     private int Explain(List<FieldProblem> problems, ParseResult parse, bool isDocument)
     {
         foreach (var problem in problems)
-            _bench.Say(problem.Sentence(field => isDocument ? field.JsonName : field.IsArgument ? field.Name : field.Option,
-                lines => isDocument ? lines.Name : lines.Option));
+            _bench.Say(
+                problem.Sentence(field => isDocument ? field.JsonName : field.IsArgument ? field.Name : field.Option,
+                    lines => isDocument ? lines.Name : lines.Option));
         _bench.Say($"`trayledger record {parse.CommandResult.Command.Name} --help` tells what is accepted");
         return ExitStatus.WrongCommandLine;
     }
@@ -120,7 +130,8 @@ internal class RecordKind : ExplainedCommand, IDescribed
                 Show(posted.Number, posted.Posting, parse, terms);
                 return ExitStatus.Done;
             case AlreadyPosted already:
-                _bench.Say($"entry {already.Number} stands in the journal under this reference already; nothing was written");
+                _bench.Say(
+                    $"entry {already.Number} stands in the journal under this reference already; nothing was written");
                 return ExitStatus.Done;
             case NotPosted refused:
                 return Refuse(refused.Refusal);

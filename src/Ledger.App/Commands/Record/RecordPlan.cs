@@ -11,7 +11,8 @@ internal sealed class RecordPlan : RecordKind
     public RecordPlan(Workbench bench)
         : base(bench, EntryKinds.Named("plan")!) => Options.Add(_exposed);
 
-    protected override void Complete(EntryText text, ParseResult parse, LedgerFile ledger, Holdings holdings, ReadingTerms terms)
+    protected override void Complete(EntryText text, ParseResult parse, LedgerFile ledger,
+        Holdings holdings, ReadingTerms terms)
     {
         var exposed = ExposedOption.Sheets(parse.GetValue(_exposed), holdings)
             .Select(sheets => EntryWriting.Line(EntryKinds.Named("plan")!.Line!, sheets, terms)).ToList();

@@ -11,13 +11,14 @@ internal sealed class RecordSession : RecordKind
     private readonly Option<string[]> _developer = new("--developer")
     {
         HelpName = "ML", AllowMultipleArgumentsPerToken = true,
-        Description = "the concentrate measured out, once for each batch in the order of the lines; otherwise each line is a batch and takes "
-            + "what the process asks for",
+        Description = "the concentrate measured out, once for each batch in the order of the lines; otherwise each "
+            + "line is a batch and takes what the process asks for",
     };
 
     private readonly Option<bool> _again = new("--same-again")
     {
-        Description = "the batches, developer and baths of the last session once more; exposed sheets that wait are taken first",
+        Description = "the batches, developer and baths of the last session once more; exposed sheets that wait are "
+            + "taken first",
     };
 
     private SessionPlan? _plan;
@@ -30,7 +31,8 @@ internal sealed class RecordSession : RecordKind
         Options.Add(_again);
     }
 
-    protected override void Complete(EntryText text, ParseResult parse, LedgerFile ledger, Holdings holdings, ReadingTerms terms)
+    protected override void Complete(EntryText text, ParseResult parse, LedgerFile ledger,
+        Holdings holdings, ReadingTerms terms)
     {
         (_plan, _hasOwnLines) = (null, text.Lines.Count > 0);
         if (PlanOptions.Kept(text["plan"] is { Length: > 0 } name ? name : null, holdings) is { } kept)
@@ -59,14 +61,18 @@ internal sealed class RecordSession : RecordKind
     /// <summary>Lines that say no developer take what the plan measures out for their batches.</summary>
     protected override Entry React(
         Entry entry, ParseResult parse, LedgerFile ledger, ReadingTerms terms, ICollection<FieldProblem> problems) =>
-        entry is SessionLog log && _plan is { } plan && _hasOwnLines && parse.GetValue(_developer) is not { Length: > 0 }
+        entry is SessionLog log && _plan is { } plan && _hasOwnLines
+            && parse.GetValue(_developer) is not { Length: > 0 }
             ? log with { Lines = PlannedDeveloper.Over(log.Lines, plan) } : entry;
 
-    /// <summary>Fills in what the plan says and the command line does not, with the baths that were named instead.</summary>
+    /// <summary>
+    /// Fills in what the plan says and the command line does not, with the baths that were named instead.
+    /// </summary>
     private void Follow(OpenPlan kept, EntryText text, Holdings holdings, ReadingTerms terms)
     {
         var day = EntryReading.Read(EntryKinds.Named("session")!, text, terms).Values.Date;
-        var baths = new SessionBaths(holdings, day).Instead(text["bath"] is { Length: > 0 } named ? named : null, kept.Request.Bath);
+        var baths = new SessionBaths(holdings, day).Instead(text["bath"] is { Length: > 0 } named ? named : null,
+            kept.Request.Bath);
         _plan = Planned(SessionPlanning.Of(kept.Request with { Bath = baths }, holdings, day));
         var log = EntryWriting.Write(EntryKinds.Named("session")!, _plan.ToLog("", text["session"], day), terms);
         text["bath"] = log["bath"];
@@ -83,10 +89,12 @@ internal sealed class RecordSession : RecordKind
         if (developer.Length == 0)
             return;
         if (_hasOwnLines && text.Lines.Any(line => line[Developer].Length > 0 || line["developer_g"].Length > 0))
-            throw new FormatException("say the developer either in the lines of sheets or with --developer, not in both");
+            throw new FormatException(
+                "say the developer either in the lines of sheets or with --developer, not in both");
         if (developer.Length > text.Lines.Count)
             throw new FormatException(
-                $"--developer was given {Counted.Of(developer.Length, "time")} for {Counted.Of(text.Lines.Count, "line")} of sheets; at most once a line");
+                $"--developer was given {Counted.Of(developer.Length, "time")} for "
+                    + $"{Counted.Of(text.Lines.Count, "line")} of sheets; at most once a line");
         for (var i = 0; i < text.Lines.Count; i++)
             text.Lines[i][Developer] = i < developer.Length ? developer[i] : "";
     }

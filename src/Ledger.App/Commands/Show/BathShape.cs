@@ -26,7 +26,8 @@ internal static class BathShape
         .Figure("usedPercent", reading => reading.UsedPercent)
         .Area("remainingSqIn", reading => reading.Remaining)
         .Counts("remainingSheets", (reading, view) => RoomForFilm.Heaviest(RoomForFilm.Of(reading, view.Holdings))
-            .Select(room => KeyValuePair.Create(room.Format.Code, room.Sheets)), "whole sheets of each format, of the film that asks for most")
+            .Select(room => KeyValuePair.Create(room.Format.Code, room.Sheets)),
+                "whole sheets of each format, of the film that asks for most")
         .Table("remainingByFilm", (reading, view) => RoomForFilm.Of(reading, view.Holdings), _room)
         .Word("indicator", reading => reading.Bath.Indicator)
         .Whole("ageDays", reading => reading.AgeDays)

@@ -1,6 +1,8 @@
 namespace Ledger.App.Commands.Show;
 
-/// <summary>What ends a bath, in documents: its capacities side by side, its ends, its tests and what they foretell.</summary>
+/// <summary>
+/// What ends a bath, in documents: its capacities side by side, its ends, its tests and what they foretell.
+/// </summary>
 internal static class BathStoryShape
 {
     private static readonly Shape<EndReached> _end = new Shape<EndReached>()
@@ -8,13 +10,14 @@ internal static class BathStoryShape
         .Date("on", end => end.On)
         .Text("reason", end => end.Reason);
 
-    private static readonly Shape<(BathReading Reading, BasisReading Basis)> _basis = new Shape<(BathReading Reading, BasisReading Basis)>()
-        .Text("basis", row => row.Basis.Capacity.Basis)
-        .Area("sqInPerLitre", row => row.Basis.Capacity.PerLitre)
-        .Figure("usedPercent", row => row.Basis.UsedPercent)
-        .Area("remainingSqIn", row => row.Basis.Remaining)
-        .Counts("remainingSheets", (row, view) => BathText.Formats(row.Reading.Bath.Material, view)
-            .Select(format => KeyValuePair.Create(format.Code, row.Basis.RemainingSheets(format))));
+    private static readonly Shape<(BathReading Reading, BasisReading Basis)> _basis =
+        new Shape<(BathReading Reading, BasisReading Basis)>()
+            .Text("basis", row => row.Basis.Capacity.Basis)
+            .Area("sqInPerLitre", row => row.Basis.Capacity.PerLitre)
+            .Figure("usedPercent", row => row.Basis.UsedPercent)
+            .Area("remainingSqIn", row => row.Basis.Remaining)
+            .Counts("remainingSheets", (row, view) => BathText.Formats(row.Reading.Bath.Material, view)
+                .Select(format => KeyValuePair.Create(format.Code, row.Basis.RemainingSheets(format))));
 
     private static readonly Shape<ClearingTrend> _trend = new Shape<ClearingTrend>()
         .Figure("limit", trend => (decimal)trend.Limit)
@@ -24,7 +27,8 @@ internal static class BathStoryShape
         .Word("text", trend => trend.Text);
 
     public static Shape<BathReading> Of { get; } = new Shape<BathReading>()
-        .Text("standsIn", reading => (reading.Bath.Standings is [.., var last] ? last.Container : WorkingContainer.FullBottle).Name())
+        .Text("standsIn",
+            reading => (reading.Bath.Standings is [.., var last] ? last.Container : WorkingContainer.FullBottle).Name())
         .Table("capacities", (reading, _) => reading.Bases.Select(basis => (reading, basis)), _basis)
         .Table("ends", (reading, _) => reading.Ends, _end)
         .Object("comesFirst", (reading, _) => reading.ComesFirst, _end)
@@ -64,5 +68,6 @@ internal static class BathStoryShape
         .Volume("replenisherDue", reading => reading.Replenishment?.Due)
         .Volume("replenisherCeiling", reading => reading.Replenishment?.Ceiling);
 
-    private static decimal? Figure(double? number) => number is { } known && Math.Abs(known) < 1e12 ? (decimal)known : null;
+    private static decimal? Figure(double? number) =>
+        number is { } known && Math.Abs(known) < 1e12 ? (decimal)known : null;
 }

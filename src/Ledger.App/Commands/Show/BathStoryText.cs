@@ -1,6 +1,8 @@
 namespace Ledger.App.Commands.Show;
 
-/// <summary>What ends a bath, for a person: its capacities side by side, what came and what comes first, and its tests.</summary>
+/// <summary>
+/// What ends a bath, for a person: its capacities side by side, what came and what comes first, and its tests.
+/// </summary>
 internal static class BathStoryText
 {
     private const string Indent = "  ";
@@ -10,17 +12,21 @@ internal static class BathStoryText
         WriteBases(output, reading, view);
         WriteTests(output, reading, view);
         foreach (var seen in reading.Bath.Observations)
-            output.WriteProse($"{Dates.Text(seen.Date)} {seen.Sign}{(seen.EndsUse ? ": not to be used any more" : "")}", view.Width, Indent);
+            output.WriteProse($"{Dates.Text(seen.Date)} {seen.Sign}{(seen.EndsUse ? ": not to be used any more" : "")}",
+                view.Width, Indent);
         foreach (var silver in reading.Bath.SilverReadings)
-            output.WriteLine($"  {Dates.Text(silver.Date)} {Scaled.ToText(silver.GramsPerLitre, 3)} g of silver per litre");
+            output.WriteLine(
+                $"  {Dates.Text(silver.Date)} {Scaled.ToText(silver.GramsPerLitre, 3)} g of silver per litre");
         foreach (var test in reading.Bath.ResidualTests)
             output.WriteProse(
-                $"{Dates.Text(test.Date)} residual {test.Kind}{(test.Session is { } session ? $" in {session}" : "")}: {test.Result}, "
+                $"{Dates.Text(test.Date)} residual {test.Kind}{(test.Session is { } session ? $" in {session}" : "")}: "
+                    + $"{test.Result}, "
                 + (test.HasPassed ? "passed" : "failed"),
                 view.Width, Indent);
         foreach (var strip in reading.Bath.ControlStrips)
             output.WriteProse(
-                $"{Dates.Text(strip.Date)} control strip: {strip.Result}, {(strip.IsWithinLimits ? "within limits" : "out of limits")}",
+                $"{Dates.Text(strip.Date)} control strip: {strip.Result}, "
+                    + $"{(strip.IsWithinLimits ? "within limits" : "out of limits")}",
                 view.Width, Indent);
         foreach (var top in reading.Bath.TopUps)
             output.WriteProse(
@@ -44,8 +50,10 @@ internal static class BathStoryText
         ]);
         foreach (var basis in reading.Bases)
             table.Add([
-                "  " + basis.Capacity.Basis, basis.Capacity.PerLitre.ToText(view.Style), $"{Scaled.ToText(basis.UsedPercent, 1)} %",
-                basis.Remaining.ToText(view.Style), .. formats.Select(format => Scaled.ToText(basis.RemainingSheets(format), 0)),
+                "  " + basis.Capacity.Basis, basis.Capacity.PerLitre.ToText(view.Style),
+                $"{Scaled.ToText(basis.UsedPercent, 1)} "
+                    + "%", basis.Remaining.ToText(view.Style),
+                        .. formats.Select(format => Scaled.ToText(basis.RemainingSheets(format), 0)),
             ]);
         table.WriteTo(output, view.Width);
     }
@@ -56,12 +64,14 @@ internal static class BathStoryText
             return;
         var table = new TextTable(
             Column.Left(
-                "  clearing test"), Column.Left("film"), Column.Right("after"), Column.Right("seconds"), Column.Right("times fresh"));
+                "  clearing test"), Column.Left("film"), Column.Right("after"), Column.Right("seconds"),
+                    Column.Right("times fresh"));
         foreach (var test in reading.Bath.ClearingTests)
             table.Add(
                 "  " + Dates.Text(test.Date), test.Film, test.Worked.ToText(view.Style), Scaled.ToText(test.Seconds, 1),
                 test.IsFresh ? "fresh" : test.Ratio is { } ratio ? Scaled.ToText(ratio, 2) : "-");
         table.WriteTo(output, view.Width);
-        output.WriteProse($"{reading.Clearing.Text}; fix for {Scaled.ToText(reading.FixingSeconds ?? 0, 1)} s at least", view.Width, Indent);
+        output.WriteProse($"{reading.Clearing.Text}; fix for {Scaled.ToText(reading.FixingSeconds ?? 0, 1)} s at least",
+            view.Width, Indent);
     }
 }

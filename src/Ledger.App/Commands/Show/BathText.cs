@@ -3,7 +3,9 @@ namespace Ledger.App.Commands.Show;
 /// <summary>A bath as a person reads it: what it is, what it took, what it can take, how old it is.</summary>
 internal static class BathText
 {
-    /// <summary>The formats of what passes through a bath, the smallest first; the known ones while the ledger has none.</summary>
+    /// <summary>
+    /// The formats of what passes through a bath, the smallest first; the known ones while the ledger has none.
+    /// </summary>
     public static IReadOnlyList<Format> Formats(BathMaterial material, View view) =>
         view.Holdings.FormatsOf(material) is { Count: > 0 } own ? own : view.Holdings.Formats.All;
 
@@ -27,7 +29,8 @@ internal static class BathText
         if (bath.Suspicion is { } suspicion && isInUse)
             lines.Add("  suspicion", $"{suspicion.Text}: nothing goes through it until it is cleared");
         if (isInUse && reading.ComesFirst is { } next)
-            lines.Add("  comes first", $"end by {next.By.Name()}, about {Dates.Text(next.On)} at the use so far ({next.Reason})");
+            lines.Add("  comes first",
+                $"end by {next.By.Name()}, about {Dates.Text(next.On)} at the use so far ({next.Reason})");
         lines.WriteTo(output, view.Width);
     }
 
@@ -39,7 +42,9 @@ internal static class BathText
     private static string Taken(BathReading reading, View view)
     {
         var bath = reading.Bath;
-        var weighted = bath.Worked == bath.WorkedWeighted ? "" : $", {bath.WorkedWeighted.ToText(view.Style)} by fixer factor";
+        var weighted = bath.Worked == bath.WorkedWeighted
+            ? ""
+            : $", {bath.WorkedWeighted.ToText(view.Style)} by fixer factor";
         var perLitre = Area.FromSquareInches(reading.ThroughputSquareInchesPerLitre).ToText(view.Style);
         return $"{bath.Worked.ToText(view.Style)}{weighted}; {perLitre} per litre";
     }
@@ -60,6 +65,8 @@ internal static class BathText
     private static string Age(BathReading reading)
     {
         var age = $"{Counted.Of(reading.AgeDays, "day")}, mixed {Dates.Text(reading.Bath.MixedOn)}";
-        return reading.GoodUntil is { } good ? $"{age}; good until {Dates.Text(good.Date)} (limited by {good.Rule.Name()})" : age;
+        return reading.GoodUntil is { } good
+            ? $"{age}; good until {Dates.Text(good.Date)} (limited by {good.Rule.Name()})"
+            : age;
     }
 }

@@ -6,9 +6,11 @@ internal static class ContainerShape
     public static Shape<ContainerReading> Of { get; } = new Shape<ContainerReading>()
         .Text("container", reading => reading.Container.Code)
         .Whole("lot", reading => reading.Container.Lot.Id.Value, "the delivery or preparation that it came from")
-        .Text("batch", reading => reading.Container.Lot.Batch, "the maker's number: emulsion number of film, batch number of a bottle")
+        .Text("batch", reading => reading.Container.Lot.Batch,
+            "the maker's number: emulsion number of film, batch number of a bottle")
         .Text("storage", reading => reading.Container.Storage)
-        .Date("opensFrom", reading => reading.Container.OpensFrom, "the day from which it has warmed up and may be opened")
+        .Date("opensFrom", reading => reading.Container.OpensFrom,
+            "the day from which it has warmed up and may be opened")
         .Figure("exposureIndex", reading => reading.Container.Lot.ExposureIndex)
         .Date("receivedOn", reading => reading.Container.Lot.ReceivedOn)
         .Quantity("quantity", reading => reading.Container.Held)

@@ -4,7 +4,8 @@ namespace Ledger.App.Commands.Show;
 internal static class ContainerText
 {
     public static TextTable Table() => new(
-        Column.Left("container"), Column.Right("holds"), Column.Left("opened"), Column.Left("good until"), Column.Left("limited by"));
+        Column.Left("container"), Column.Right("holds"), Column.Left("opened"), Column.Left("good until"),
+        Column.Left("limited by"));
 
     public static void Add(TextTable table, ContainerReading reading, View view)
     {
@@ -18,10 +19,13 @@ internal static class ContainerText
                 + (container.Suspicion is { } suspicion ? $"; {suspicion.Text}" : ""));
     }
 
-    /// <summary>What tells containers from their like, in a table of its own: with it, one table would be wider than a page.</summary>
+    /// <summary>
+    /// What tells containers from their like, in a table of its own: with it, one table would be wider than a page.
+    /// </summary>
     public static void WriteMarks(IEnumerable<ContainerReading> readings, View view, TextWriter output)
     {
-        var table = new TextTable(Column.Left("container"), Column.Left("number"), Column.Left("kept in"), Column.Left("exposed at"));
+        var table = new TextTable(Column.Left("container"), Column.Left("number"), Column.Left("kept in"),
+            Column.Left("exposed at"));
         foreach (var container in readings.Select(reading => reading.Container))
             if (container is { Lot.Batch.Length: > 0 } or { Storage.Length: > 0 } or { Lot.ExposureIndex: not null })
                 table.Add(container.Code, container.Lot.Batch, container.Storage, container.Lot.IndexText ?? "");

@@ -11,8 +11,8 @@ internal sealed class CostOptions
 
     private readonly Option<CostFormula?> _formula = Typed.Choice<CostFormula>(
         "--formula", "FORMULA", CostFormulas.ShortNames, "formula",
-        "how what was used is costed: lot (first in, first out unless you named another lot), fifo (whichever was taken) or average; "
-        + "otherwise as the setting cost-formula says");
+        "how what was used is costed: lot (first in, first out unless you named another lot), fifo (whichever was "
+            + "taken) or average; otherwise as the setting cost-formula says");
 
     private readonly Option<bool> _practice = new("--with-practice")
     {

@@ -1,6 +1,8 @@
 namespace Ledger.App.Commands.Show;
 
-/// <summary>The parts of a period's costs, practice, another formula, the next session and the budget, in their document.</summary>
+/// <summary>
+/// The parts of a period's costs, practice, another formula, the next session and the budget, in their document.
+/// </summary>
 internal static class CostPartsShape
 {
     private static readonly Shape<CostSlice> _part = new Shape<CostSlice>()

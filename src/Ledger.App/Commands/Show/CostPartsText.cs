@@ -1,6 +1,8 @@
 namespace Ledger.App.Commands.Show;
 
-/// <summary>What stands below the costs of a period: its parts, practice, another formula, the next session, the budget.</summary>
+/// <summary>
+/// What stands below the costs of a period: its parts, practice, another formula, the next session, the budget.
+/// </summary>
 internal static class CostPartsText
 {
     public static void Write(CostsShown shown, View view, TextWriter output)
@@ -8,8 +10,8 @@ internal static class CostPartsText
         WriteSlices(shown, view, output);
         if (!shown.Costs.CountsPractice && shown.Practice is { SheetsUsed: > 0 } practice)
             output.WriteProse(
-                $"{practice.SheetsUsed} for practice, {practice.Total.Text(view.Style)}, are left out of these figures; "
-                + "--with-practice counts them.", view.Width);
+                $"{practice.SheetsUsed} for practice, {practice.Total.Text(view.Style)}, are left out of these "
+                    + "figures; --with-practice counts them.", view.Width);
         WriteFormula(shown, view, output);
         WriteNext(shown, view, output);
         WriteBudget(shown, view, output);
@@ -23,16 +25,17 @@ internal static class CostPartsText
         output.WriteLine();
         var hasPrints = shown.Slices.Any(slice => slice.Prints != Money.Zero);
         var table = new TextTable([
-            Column.Left("by " + CostSlices.Groupings[(int)shown.Grouping!]), Column.Right("film"), Column.Right("chemistry"),
-            Column.Right("supplies"), .. hasPrints ? [Column.Right("prints")] : Array.Empty<Column>(),
-            Column.Right("waste"), Column.Right("used"), Column.Right("sheets"), Column.Right("negatives"),
+            Column.Left("by " + CostSlices.Groupings[(int)shown.Grouping!]), Column.Right("film"),
+            Column.Right("chemistry"), Column.Right("supplies"),
+            .. hasPrints ? [Column.Right("prints")] : Array.Empty<Column>(), Column.Right("waste"),
+            Column.Right("used"), Column.Right("sheets"), Column.Right("negatives"),
                 Column.Right("a sheet"), Column.Right("a negative"),
         ]);
         foreach (var slice in shown.Slices)
             table.Add([
-                slice.Name, slice.Film.Text(view.Style), slice.Chemistry.Text(view.Style), slice.Supplies.Text(view.Style),
-                .. hasPrints ? [slice.Prints.Text(view.Style)] : Array.Empty<string>(), slice.Waste.Text(view.Style),
-                UnpricedStock.Mark(slice.Used, slice.PerSheet.IsComplete, view.Style),
+                slice.Name, slice.Film.Text(view.Style), slice.Chemistry.Text(view.Style),
+                slice.Supplies.Text(view.Style), .. hasPrints ? [slice.Prints.Text(view.Style)] : Array.Empty<string>(),
+                slice.Waste.Text(view.Style), UnpricedStock.Mark(slice.Used, slice.PerSheet.IsComplete, view.Style),
                 Scaled.ToText(slice.PerSheet.SheetsUsed, 0), Scaled.ToText(slice.PerSheet.Negatives, 0),
                 UnpricedStock.Mark(slice.PerSheet.PerSheetUsed, slice.PerSheet.IsComplete, view.Style),
                 UnpricedStock.Mark(slice.PerSheet.PerNegative, slice.PerSheet.IsComplete, view.Style),
@@ -51,7 +54,8 @@ internal static class CostPartsText
             .Select(slice => slice.Name).ToList();
         return shown.Grouping is CostGrouping.Month or CostGrouping.Year or CostGrouping.Session || few.Count == 0
             || shown.Slices.Count < 2 ? null
-            : $"Fewer than {CostSlices.FewSheets} sheets, so that a single spoiled one changes the figures much: {string.Join(", ", few)}.";
+            : $"Fewer than {CostSlices.FewSheets} sheets, so that a single spoiled one changes the figures much: "
+                + $"{string.Join(", ", few)}.";
     }
 
     private static void WriteFormula(CostsShown shown, View view, TextWriter output)
@@ -60,11 +64,12 @@ internal static class CostPartsText
             return;
         output.WriteLine();
         output.WriteProse(
-            $"the stock by {shown.Formula.Name()}, and what the ledger posted as used: each unit at the cost of its own lot",
+            $"the stock by {shown.Formula.Name()}, and what the ledger posted as used: each unit at the cost of its "
+                + "own lot",
             view.Width);
         var table = new TextTable(
-            Column.Left("item"), Column.Right("before"), Column.Right("bought"), Column.Right("mixed"), Column.Right("used"),
-            Column.Right("lost"),
+            Column.Left("item"), Column.Right("before"), Column.Right("bought"), Column.Right("mixed"),
+            Column.Right("used"), Column.Right("lost"),
             Column.Right("on hand"), Column.Right("posted"));
         foreach (var item in shown.StockShown)
             table.Add(
@@ -85,7 +90,8 @@ internal static class CostPartsText
 
     private static void WriteBudget(CostsShown shown, View view, TextWriter output)
     {
-        if (shown.Film is not null || view.Holdings.Settings.MonthlyBudget is not { } monthly || BudgetReading.Of(shown.Costs, monthly) is not { } budget)
+        if (shown.Film is not null || view.Holdings.Settings.MonthlyBudget is not { } monthly
+            || BudgetReading.Of(shown.Costs, monthly) is not { } budget)
             return;
         output.WriteProse(budget.Sentence(view.Style), view.Width);
     }

@@ -36,9 +36,12 @@ internal static class CostsText
     {
         var table = new TextTable(Column.Left(""), Column.Right(""), Column.Left(""));
         table.Add(
-            "spent", costs.Spent.Text(view.Style), $"{costs.Facts.OnHandBefore.Text(view.Style)} on hand before, {costs.Facts.Bought.Text(view.Style)} bought");
+            "spent", costs.Spent.Text(view.Style),
+            $"{costs.Facts.OnHandBefore.Text(view.Style)} on hand before, {costs.Facts.Bought.Text(view.Style)} "
+                + "bought");
         table.Add("  film", costs.Film.Text(view.Style), "that became negatives");
-        table.Add("  chemistry", costs.Chemistry.Text(view.Style), "one-shot, and the baths by the area that passed through");
+        table.Add("  chemistry", costs.Chemistry.Text(view.Style),
+            "one-shot, and the baths by the area that passed through");
         table.Add("  supplies", costs.Supplies.Text(view.Style));
         if (costs.Prints != Money.Zero)
             table.Add("  prints", costs.Prints.Text(view.Style), "paper, and its part of the baths");
@@ -58,7 +61,8 @@ internal static class CostsText
         var table = new TextTable(Column.Left(""), Column.Right(""), Column.Left(""));
         table.Add(
             "spent", film.Spent.Text(view.Style),
-            $"{film.Opening.Text(view.Style)} of {film.Item} on hand before, {film.Bought.Text(view.Style)} bought, and what its sheets used");
+            $"{film.Opening.Text(view.Style)} of {film.Item} on hand before, {film.Bought.Text(view.Style)} bought, "
+                + "and what its sheets used");
         table.Add("  film", film.Film.Text(view.Style), "that became negatives");
         table.Add("  chemistry", film.Chemistry.Text(view.Style), "its share, by area");
         table.Add("  supplies", film.Supplies.Text(view.Style), "its share");
@@ -93,8 +97,10 @@ internal static class CostsText
 
     internal static void Add(TextTable table, string name, FilmCost film, View view) => table.Add(
         name, Count(film.SheetsUsed), Count(film.Negatives), Count(film.Keepers),
-        UnpricedStock.Mark(film.Total, film.IsComplete, view.Style), UnpricedStock.Mark(film.PerSheetUsed, film.IsComplete, view.Style),
-        UnpricedStock.Mark(film.PerNegative, film.IsComplete, view.Style), UnpricedStock.Mark(film.PerKeeper, film.IsComplete, view.Style));
+        UnpricedStock.Mark(film.Total, film.IsComplete, view.Style),
+        UnpricedStock.Mark(film.PerSheetUsed, film.IsComplete, view.Style),
+        UnpricedStock.Mark(film.PerNegative, film.IsComplete, view.Style),
+        UnpricedStock.Mark(film.PerKeeper, film.IsComplete, view.Style));
 
     private static string Count(long count) => count.ToString(CultureInfo.InvariantCulture);
 }

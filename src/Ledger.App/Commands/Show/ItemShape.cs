@@ -23,7 +23,8 @@ internal static class ItemShape
         .Word("dilution", item => item.Dilution?.Text)
         .Area("capacitySqInPerLitre", item => item.Capacity?.PerLitre)
         .Word("capacityBasis", item => item.Capacity?.Basis)
-        .Volume("minimumPer80SqIn", item => item.MinimumPer80SquareInches, "the least concentrate for 80 square inches of film")
+        .Volume("minimumPer80SqIn", item => item.MinimumPer80SquareInches,
+            "the least concentrate for 80 square inches of film")
         .Figure("fixerFactor", item => item.FixerFactorThousandths / 1000m)
         .Object("keeping", (item, _) => item.Keeping, _keeping)
         .Table("otherCapacities", (item, _) => item.OtherCapacities, new Shape<Capacity>()

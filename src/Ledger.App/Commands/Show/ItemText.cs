@@ -35,7 +35,8 @@ internal static class ItemText
         }
 
         output.WriteLine($"{shelf.OnHand.ToText(view.Style)} on hand, {shelf.Usable.ToText(view.Style)} of it usable");
-        output.WriteLine($"worth{(view.Currency.Length == 0 ? "" : $" in {view.Currency}")}, if its uses were costed by");
+        output.WriteLine(
+            $"worth{(view.Currency.Length == 0 ? "" : $" in {view.Currency}")}, if its uses were costed by");
         var values = new TextTable(Column.Left(""), Column.Right(""));
         foreach (var (formula, value) in shown.Values)
             values.Add("  " + formula.Name(), value?.Text(view.Style) ?? "-");
@@ -58,7 +59,8 @@ internal static class ItemText
             places.Add(kind.Key, shown.Shelf.Item.Of(kind.Sum(place => place.Held.Base)).ToText(view.Style));
         places.Add(
             "delivered in all",
-            shown.Shelf.Item.Of(-shown.Places.Where(place => place.Kind == "supplier").Sum(place => place.Held.Base)).ToText(view.Style));
+            shown.Shelf.Item.Of(-shown.Places.Where(place => place.Kind == "supplier").Sum(place => place.Held.Base))
+                .ToText(view.Style));
         places.WriteTo(output, view.Width);
         output.WriteLine();
     }
@@ -82,7 +84,8 @@ internal static class ItemText
             Column.Right("entry"), Column.Left("what"));
         foreach (var move in shown.Moves)
             moves.Add(
-                Dates.Text(move.Date), move.Container, (move.Change > 0 ? "+" : "") + shown.Shelf.Item.Of(move.Change).ToText(view.Style),
+                Dates.Text(move.Date), move.Container,
+                (move.Change > 0 ? "+" : "") + shown.Shelf.Item.Of(move.Change).ToText(view.Style),
                 move.Value.Text(view.Style), Scaled.ToText(move.Number, 0), move.Summary);
         moves.WriteTo(output, view.Width);
     }

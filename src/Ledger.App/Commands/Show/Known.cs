@@ -7,6 +7,7 @@ internal static class Known
     {
         var all = names.ToList();
         var known = all.Take(20).ToList();
-        return Spelling.Meant(written, all) + (known.Count == 0 ? $"none is {what}" : $"{what}: {string.Join(", ", known)}");
+        return Spelling.Meant(written, all)
+            + (known.Count == 0 ? $"none is {what}" : $"{what}: {string.Join(", ", known)}");
     }
 }

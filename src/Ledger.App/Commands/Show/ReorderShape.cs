@@ -32,7 +32,8 @@ internal static class ReorderShape
         .Figure("reachedLevel", reading => reading.ReachedLevel)
         .Average("safetyStock", reading => reading.SafetyStock, reading => reading.Item.Unit)
         .Quantity("reorderPoint", reading => reading.ReorderPoint)
-        .Quantity("normalReorderPoint", reading => reading.NormalReorderPoint, "by the normal approximation, for comparison")
+        .Quantity("normalReorderPoint", reading => reading.NormalReorderPoint,
+            "by the normal approximation, for comparison")
         .Quantity("onHand", reading => reading.OnHand)
         .Quantity("usable", reading => reading.Usable)
         .Figure("monthsOfCover", reading => reading.MonthsOfCover)

@@ -8,7 +8,8 @@ internal static class RiskText
         output.WriteProse(
             $"{risk.Name}{(risk.By is { } by ? $", at fault by {Dates.Text(by)}" : "")}: "
             + (risk.Sheets.Count == 0 ? "no sheet shares it"
-                : $"{(risk.Sheets.Count == 1 ? "1 sheet shares" : $"{risk.Sheets.Count} sheets share")} it, worst first; "
+                : $"{(risk.Sheets.Count == 1 ? "1 sheet shares" : $"{risk.Sheets.Count} sheets share")} it, worst "
+                    + "first; "
                     + string.Join(", ", risk.Levels.Select(level => $"{level.Sheets} {level.Level.Name()}"))),
             view.Width);
         if (risk.Things.Count > 0)

@@ -6,7 +6,8 @@ internal sealed class SheetSearchOptions
     private readonly Argument<string[]> _words = new("words")
     {
         Arity = ArgumentArity.ZeroOrMore,
-        Description = "words that must all occur: in the number, subject, film, group, side, session, bath, emulsion number, fate or filing place",
+        Description = "words that must all occur: in the number, subject, film, group, side, session, bath, emulsion "
+            + "number, fate or filing place",
     };
 
     private readonly Option<string?> _film = Typed.Option<string?>("--film", "ITEM", Text.NotEmpty, "one film")

@@ -20,7 +20,8 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
             (shown, rows) => (shown.Reading, rows))
         .Leading("work");
 
-    private readonly Argument<string> _bath = Typed.Argument("bath", Text.NotEmpty, "the bath's name").Offered(Offers.Baths);
+    private readonly Argument<string> _bath = Typed.Argument("bath", Text.NotEmpty, "the bath's name")
+        .Offered(Offers.Baths);
     private readonly LastOption _last = new("sessions", 100);
 
     public ShowBath(Workbench bench)
@@ -41,7 +42,8 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
         return (new(bath, bath.Discarded?.On ?? view.AsOf), view.Ledger.WorkOf(bath.Code, view.AsOf, _last.In(parse)));
     }
 
-    protected override void WriteText((BathReading Reading, IReadOnlyList<BathWorkRecord> Work) shown, View view, TextWriter output)
+    protected override void WriteText((BathReading Reading, IReadOnlyList<BathWorkRecord> Work) shown,
+        View view, TextWriter output)
     {
         BathText.Write(output, shown.Reading, view);
         BathStoryText.Write(output, shown.Reading, view);
@@ -53,8 +55,8 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
             Column.Right("entry"), Column.Left("what"));
         foreach (var done in shown.Work)
             work.Add(
-                Dates.Text(done.Date), done.Area.ToText(view.Style), done.Weighted.ToText(view.Style), done.IsFirst ? "first" : "second",
-                Scaled.ToText(done.Number, 0), done.Summary);
+                Dates.Text(done.Date), done.Area.ToText(view.Style), done.Weighted.ToText(view.Style),
+                done.IsFirst ? "first" : "second", Scaled.ToText(done.Number, 0), done.Summary);
         work.WriteTo(output, view.Width);
     }
 }

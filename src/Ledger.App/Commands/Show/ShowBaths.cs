@@ -3,7 +3,8 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show baths: all working solutions in use.</summary>
 internal sealed class ShowBaths(Workbench bench)
     : ShowCommand<IReadOnlyList<BathReading>>(bench, "baths",
-        "Shows the baths in use: what went through each, the capacity left, and what ends it.", "Example: trayledger show baths", _shape)
+        "Shows the baths in use: what went through each, the capacity left, and what ends it.",
+        "Example: trayledger show baths", _shape)
 {
     private static readonly Shape<IReadOnlyList<BathReading>> _shape = new Shape<IReadOnlyList<BathReading>>()
         .AsOf().Table("baths", (baths, _) => baths, BathShape.Of, (_, rows) => rows);

@@ -5,8 +5,8 @@ using Ledger.Storage;
 namespace Ledger.App.Commands.Show;
 
 /// <summary>
-/// Shows one reading as it stands today or stood on another day: as text, as one JSON document, or one of its tables. What is not text follows
-/// from the description of the document alone.
+/// Shows one reading as it stands today or stood on another day: as text, as one JSON document, or one of its tables.
+/// What is not text follows from the description of the document alone.
 /// </summary>
 /// <typeparam name="TReading">What is shown.</typeparam>
 internal abstract class ShowCommand<TReading> : ExplainedCommand, IDescribed
@@ -21,7 +21,8 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand, IDescribed
 
     private readonly Option<LocalDate?> _knownOn = Typed.Option(
         "--known-on", "DATE", Text.Date,
-        "only what had been recorded by the end of that day; otherwise all that is known now. Without --as-of the ledger stands as on that day");
+        "only what had been recorded by the end of that day; otherwise all that is known now. Without --as-of the "
+            + "ledger stands as on that day");
 
     /// <param name="bench">What the command works with.</param>
     /// <param name="name">Its name.</param>
@@ -30,7 +31,8 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand, IDescribed
     /// <param name="shape">What stands in its document.</param>
     /// <param name="own">Names of options of its own that would otherwise follow from its tables.</param>
     protected ShowCommand(
-        Workbench bench, string name, string summary, string details, Shape<TReading> shape, IReadOnlyCollection<string>? own = null)
+        Workbench bench, string name, string summary, string details, Shape<TReading> shape,
+        IReadOnlyCollection<string>? own = null)
         : base(name, summary, details)
     {
         (_bench, _shape) = (bench, shape);
@@ -42,9 +44,10 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand, IDescribed
             Options.Add(option);
         foreach (var (option, column) in _rows.Exact)
             option.CompletionSources.Add(context => Values(context, column, ""));
-        _rows.Where.CompletionSources.Add(context => context.WordToComplete.IndexOf('~', StringComparison.Ordinal) is > 0 and var at
-            ? Values(context, context.WordToComplete[..at], context.WordToComplete[..(at + 1)])
-            : _tables[0].Columns.Select(column => new CompletionItem($"{column.Name}~")));
+        _rows.Where.CompletionSources.Add(
+            context => context.WordToComplete.IndexOf('~', StringComparison.Ordinal) is > 0 and var at
+                ? Values(context, context.WordToComplete[..at], context.WordToComplete[..(at + 1)])
+                : _tables[0].Columns.Select(column => new CompletionItem($"{column.Name}~")));
         SetAction(Run);
     }
 
@@ -107,11 +110,13 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand, IDescribed
     private void Write(TReading reading, View view, ParseResult parse)
     {
         var (format, output) = (_rows.Format(parse), _bench.Around.Out);
-        var isWhole = !_rows.NamesTable(parse) && (!_rows.Chooses(parse) || _tables[_rows.Table(parse)].Keep is not null);
+        var isWhole = !_rows.NamesTable(parse)
+            && (!_rows.Chooses(parse) || _tables[_rows.Table(parse)].Keep is not null);
         switch (format)
         {
             case DocumentFormat.Json when !isWhole:
-                throw new FormatException("JSON holds all tables; name one with --table where the format is text, csv or tsv");
+                throw new FormatException(
+                    "JSON holds all tables; name one with --table where the format is text, csv or tsv");
             case DocumentFormat.Json:
                 JsonText.Write(output, json => _shape.WriteFields(reading, view, json));
                 break;
@@ -147,6 +152,8 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand, IDescribed
             var (table, parse) = (_tables[0], context.ParseResult);
             var at = ColumnNames.Find(table.Columns, column, "--where");
             return table.Rows(Read(view, parse), view).Select(row => row[at]).OfType<object>()
-                .Select(value => before + table.Columns[at].Form.Shown(value, view)).Distinct(StringComparer.OrdinalIgnoreCase).ToList();
-        }).Where(value => value.StartsWith(context.WordToComplete, StringComparison.OrdinalIgnoreCase)).Select(value => new CompletionItem(value));
+                .Select(value => before + table.Columns[at].Form.Shown(value, view))
+                .Distinct(StringComparer.OrdinalIgnoreCase).ToList();
+        }).Where(value => value.StartsWith(context.WordToComplete, StringComparison.OrdinalIgnoreCase))
+            .Select(value => new CompletionItem(value));
 }

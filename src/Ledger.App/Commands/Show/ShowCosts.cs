@@ -51,12 +51,14 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
         };
     }
 
-    protected override void WriteText(CostsShown shown, View view, TextWriter output) => CostsText.Write(shown, view, output);
+    protected override void WriteText(CostsShown shown, View view, TextWriter output) =>
+        CostsText.Write(shown, view, output);
 
     private static string Film(string code, View view)
     {
         var films = view.Holdings.ItemsOf(ItemKind.Film).Select(item => item.Code).ToList();
         return films.Find(film => film.Equals(code, StringComparison.OrdinalIgnoreCase))
-            ?? throw new RefusedByCommandException($"no film is called \"{code}\"; {Known.Names(code, films, "known")}");
+            ?? throw new RefusedByCommandException(
+                $"no film is called \"{code}\"; {Known.Names(code, films, "known")}");
     }
 }

@@ -11,7 +11,8 @@ internal sealed class ShowFaults : ShowCommand<FaultsOverTime>
         .Chance("chance", fault => fault.Row.Chance, "how often chance alone would do it, by Fisher's exact test")
         .Text("verdict", fault => fault.Row.Verdict(fault.Rows))
         .Flag("isFew", fault => fault.Row.IsFew)
-        .Counts("causes", (fault, _) => fault.Row.Causes.Select(cause => KeyValuePair.Create(cause.Item1, (long)cause.Item2)));
+        .Counts("causes",
+            (fault, _) => fault.Row.Causes.Select(cause => KeyValuePair.Create(cause.Item1, (long)cause.Item2)));
 
     private static readonly Shape<FaultsOverTime> _shape = Groupings(new Shape<FaultsOverTime>()
         .Date("from", faults => faults.From)
@@ -25,7 +26,8 @@ internal sealed class ShowFaults : ShowCommand<FaultsOverTime>
         "the last day; otherwise today, or the day of --as-of");
 
     public ShowFaults(Workbench bench)
-        : base(bench, "faults", "Shows rejects by cause, holder side, film, process and month, and what is worse than the others.", """
+        : base(bench, "faults",
+            "Shows rejects by cause, holder side, film, process and month, and what is worse than the others.", """
             Each with the share of the sheets that were to become negatives. Whether a side, an
             emulsion or a process is worse than the others is told by Fisher's exact test: how
             often chance alone would do it. Few sheets say little, and are marked.

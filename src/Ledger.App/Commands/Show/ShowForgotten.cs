@@ -34,9 +34,11 @@ internal sealed class ShowForgotten : ShowCommand<IReadOnlyList<Untouched>>
         if (forgotten.Count == 0)
             output.WriteLine("Nothing is forgotten.");
         var table = new TextTable(
-            Column.Left("container"), Column.Right("holds"), Column.Left("last used"), Column.Left("batch"), Column.Left("kept in"));
+            Column.Left("container"), Column.Right("holds"), Column.Left("last used"), Column.Left("batch"),
+            Column.Left("kept in"));
         foreach (var (container, touched) in forgotten)
-            table.Add(container.Code, container.Held.ToText(view.Style), Dates.Text(touched), container.Lot.Batch, container.Storage);
+            table.Add(container.Code, container.Held.ToText(view.Style), Dates.Text(touched),
+                container.Lot.Batch, container.Storage);
         table.WriteTo(output, view.Width);
     }
 }

@@ -25,11 +25,13 @@ internal sealed class ShowFormats(Workbench bench) : ShowCommand<IReadOnlyList<F
     protected override void WriteText(IReadOnlyList<Format> formats, View view, TextWriter output)
     {
         var table = new TextTable(
-            Column.Left("format"), Column.Left("counted in"), Column.Right("sq in"), Column.Right("cm2"), Column.Right("in 8x10"), Column.Left("area"));
+            Column.Left("format"), Column.Left("counted in"), Column.Right("sq in"), Column.Right("cm2"),
+            Column.Right("in 8x10"), Column.Left("area"));
         foreach (var format in formats)
             table.Add(
-                format.Code, format.Unit.Plural(), Scaled.ToText(format.Area.SquareInches, 4), Scaled.ToText(format.Area.SquareCentimetres, 4),
-                Scaled.ToText(InUnits(format), 4), Basis(format, view));
+                format.Code, format.Unit.Plural(), Scaled.ToText(format.Area.SquareInches, 4),
+                Scaled.ToText(format.Area.SquareCentimetres, 4), Scaled.ToText(InUnits(format), 4),
+                Basis(format, view));
         table.WriteTo(output, view.Width);
     }
 

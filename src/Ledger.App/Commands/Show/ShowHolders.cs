@@ -3,7 +3,8 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show holders: every holder with its sides, and the boxes of exposed sheets.</summary>
 internal sealed class ShowHolders(Workbench bench)
     : ShowCommand<FilmRegister>(bench, "holders",
-        "Shows the film holders: what is in each side and for how long, and the boxes of exposed sheets.", "Example: trayledger show holders", HoldersShape.Of)
+        "Shows the film holders: what is in each side and for how long, and the boxes of exposed sheets.",
+        "Example: trayledger show holders", HoldersShape.Of)
 {
     protected override FilmRegister Read(View view, ParseResult parse) => view.Holdings.Film;
 
@@ -64,7 +65,8 @@ internal sealed class ShowHolders(Workbench bench)
         if (side.Side.OutOfService is { } reason)
             yield return reason;
         if (side.Side.Faults.Count > 0)
-            yield return $"spoiled {string.Join(", ", side.Side.Faults.Select(fault => $"{fault.Sheets} {fault.Cause.Name()}"))}";
+            yield return "spoiled "
+                + $"{string.Join(", ", side.Side.Faults.Select(fault => $"{fault.Sheets} {fault.Cause.Name()}"))}";
         if (side.Sheet is { } sheet)
             yield return string.Join(", ", sheet.Marks);
         if (side.Sheet?.Exposure is { Subject.Length: > 0 } exposure)

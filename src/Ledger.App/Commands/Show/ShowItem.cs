@@ -3,12 +3,14 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show item X: one item's settings, its containers, its moves, and its stock's worth.</summary>
 internal sealed class ShowItem : ShowCommand<ItemShown>
 {
-    private readonly Argument<string> _item = Typed.Argument("item", Text.NotEmpty, "the item's code").Offered(Offers.Items);
+    private readonly Argument<string> _item = Typed.Argument("item", Text.NotEmpty, "the item's code")
+        .Offered(Offers.Items);
     private readonly LastOption _last = new("moves", 30);
 
     public ShowItem(Workbench bench)
         : base(bench, "item",
-            "Shows one item: its settings, its boxes and bottles, deliveries and use, and its value by each cost formula.", """
+            "Shows one item: its settings, its boxes and bottles, deliveries and use, and its value by each cost "
+                + "formula.", """
             Example: trayledger show item tarnfix
             """, ItemShape.Of)
     {
@@ -29,7 +31,8 @@ internal sealed class ShowItem : ShowCommand<ItemShown>
             view.Ledger.PlacesOf(item.Code, view.AsOf));
     }
 
-    protected override void WriteText(ItemShown shown, View view, TextWriter output) => ItemText.Write(shown, view, output);
+    protected override void WriteText(ItemShown shown, View view, TextWriter output) =>
+        ItemText.Write(shown, view, output);
 }
 
 /// <summary>An item as it is shown.</summary>

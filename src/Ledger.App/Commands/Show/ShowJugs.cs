@@ -2,7 +2,8 @@ namespace Ledger.App.Commands.Show;
 
 /// <summary>show jugs: what waits in waste jugs, and what was handed over.</summary>
 internal sealed class ShowJugs(Workbench bench) : ShowCommand<IReadOnlyList<WasteJug>>(
-    bench, "jugs", "Shows the waste jugs: what is in each, since when, and where it went.", "Example: trayledger show jugs", _shape)
+    bench, "jugs", "Shows the waste jugs: what is in each, since when, and where it went.",
+    "Example: trayledger show jugs", _shape)
 {
     private static readonly Shape<IReadOnlyList<WasteJug>> _shape = new Shape<IReadOnlyList<WasteJug>>()
         .AsOf()

@@ -3,7 +3,8 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show plans: the sessions and trips that are planned, and what they will use.</summary>
 internal sealed class ShowPlans(Workbench bench)
     : ShowCommand<IReadOnlyList<OpenPlan>>(
-        bench, "plans", "Shows the planned sessions and trips, the next one first, and what each will use.", "Example: trayledger show plans", _shape)
+        bench, "plans", "Shows the planned sessions and trips, the next one first, and what each will use.",
+        "Example: trayledger show plans", _shape)
 {
     private static readonly Shape<IReadOnlyList<OpenPlan>> _shape = new Shape<IReadOnlyList<OpenPlan>>()
         .AsOf()
@@ -37,16 +38,20 @@ internal sealed class ShowPlans(Workbench bench)
             output.WriteLine("Nothing is planned: keep a plan with `trayledger record plan`.");
         var demand = PlannedDemand.Of(view.Holdings).ToLookup(known => known.Plan);
         var table = new TextTable(
-            Column.Left("plan"), Column.Left("for"), Column.Left("what"), Column.Left("sheets"), Column.Left("will use"));
+            Column.Left("plan"), Column.Left("for"), Column.Left("what"), Column.Left("sheets"),
+            Column.Left("will use"));
         foreach (var plan in plans)
             table.Add(
                 plan.Name, Dates.Text(plan.On), plan.IsTrip ? "trip" : plan.Request.Process,
-                string.Join(", ", plan.Request.Sheets.Select(line => $"{line.Count} {line.Film} {line.Group}".TrimEnd())),
-                string.Join(", ", demand[plan.Name].Select(known => $"{known.Quantity.ToText(view.Style)} {known.Item}")));
+                string.Join(", ",
+                    plan.Request.Sheets.Select(line => $"{line.Count} {line.Film} {line.Group}".TrimEnd())),
+                string.Join(", ",
+                    demand[plan.Name].Select(known => $"{known.Quantity.ToText(view.Style)} {known.Item}")));
         table.WriteTo(output, view.Width);
     }
 
-    private static IEnumerable<(OpenPlan Plan, IEnumerable<PlannedDemand> Demand)> Rows(IReadOnlyList<OpenPlan> plans, View view)
+    private static IEnumerable<(OpenPlan Plan, IEnumerable<PlannedDemand> Demand)> Rows(IReadOnlyList<OpenPlan> plans,
+        View view)
     {
         var demand = PlannedDemand.Of(view.Holdings).ToLookup(known => known.Plan);
         return plans.Select(plan => (plan, demand[plan.Name]));

@@ -12,10 +12,12 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
             .Quantity("quantity", row => row.Price.Quantity)
             .Money("cost", row => row.Price.IsPriced ? row.Price.Cost : null)
             .Money("perUnit", row => row.Price.IsPriced ? row.Price.PerUnit : null)
-            .Figure("changePercent", row => row.Earlier is null ? null : row.Price.PercentMoreThan(row.Earlier), "how much more than the delivery before")
+            .Figure("changePercent", row => row.Earlier is null ? null : row.Price.PercentMoreThan(row.Earlier),
+                "how much more than the delivery before")
             .Text("paidIn", (row, view) => row.Price.Currency ?? view.Currency));
 
-    private readonly Argument<string?> _item = new Argument<string?>("item") { Arity = ArgumentArity.ZeroOrOne, Description = "one item only" }
+    private readonly Argument<string?> _item = new Argument<string?>("item") { Arity = ArgumentArity.ZeroOrOne,
+        Description = "one item only" }
         .Offered(Offers.Items);
 
     public ShowPrices(Workbench bench)
@@ -33,7 +35,8 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
                 $"there is no item \"{code}\"; {Known.Names(code, view.Holdings.ItemCodes, "known")}");
         return
         [
-            .. view.Ledger.Prices(view.AsOf).Where(price => code is null || price.Item.Equals(code, StringComparison.OrdinalIgnoreCase))
+            .. view.Ledger.Prices(view.AsOf)
+                .Where(price => code is null || price.Item.Equals(code, StringComparison.OrdinalIgnoreCase))
                 .OrderBy(price => price.Item, StringComparer.OrdinalIgnoreCase),
         ];
     }
@@ -43,8 +46,8 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
         if (prices.Count == 0)
             output.WriteLine("Nothing was bought.");
         var table = new TextTable(
-            Column.Left("item"), Column.Left("date"), Column.Right("delivered"), Column.Right("cost"), Column.Right("a unit"),
-            Column.Right("change"));
+            Column.Left("item"), Column.Left("date"), Column.Right("delivered"), Column.Right("cost"),
+            Column.Right("a unit"), Column.Right("change"));
         foreach (var (price, earlier) in WithEarlier(prices))
             table.Add(
                 price.Item, Dates.Text(price.Date), price.Quantity.ToText(view.Style), price.CostText(view.Style),

@@ -34,19 +34,20 @@ internal sealed class ShowPrints : ShowCommand<IReadOnlyList<PrintRecord>>
         Options.Add(Last);
     }
 
-    protected override IReadOnlyList<PrintRecord> Read(View view, ParseResult parse) => view.Ledger.Prints(view.AsOf, null, AtMost(parse));
+    protected override IReadOnlyList<PrintRecord> Read(View view, ParseResult parse) =>
+        view.Ledger.Prints(view.AsOf, null, AtMost(parse));
 
     protected override void WriteText(IReadOnlyList<PrintRecord> prints, View view, TextWriter output)
     {
         if (prints.Count == 0)
             output.WriteLine("No print session yet: record one with `trayledger record print-session`.");
         var table = new TextTable(
-            Column.Left("session"), Column.Left("date"), Column.Right("area"), Column.Right("paper"), Column.Left("bath"),
-            Column.Left("what"), Column.Left("of"));
+            Column.Left("session"), Column.Left("date"), Column.Right("area"), Column.Right("paper"),
+            Column.Left("bath"), Column.Left("what"), Column.Left("of"));
         foreach (var print in prints)
             table.Add(
-                print.Session, Dates.Text(print.Date), print.Area.ToText(view.Style), print.Cost.Text(view.Style), print.Bath ?? "-",
-                string.Join(", ", print.Lines.Select(What)), string.Join(", ", print.Negatives));
+                print.Session, Dates.Text(print.Date), print.Area.ToText(view.Style), print.Cost.Text(view.Style),
+                print.Bath ?? "-", string.Join(", ", print.Lines.Select(What)), string.Join(", ", print.Negatives));
         table.WriteTo(output, view.Width);
     }
 

@@ -2,7 +2,8 @@ namespace Ledger.App.Commands.Show;
 
 /// <summary>show reorder: what to order, when, how much, and why; and what is on order.</summary>
 internal sealed class ShowReorder(Workbench bench)
-    : ShowCommand<IReadOnlyList<ReorderReading>>(bench, "reorder", "Shows what to order, when, how much and why; and what is on order.", """
+    : ShowCommand<IReadOnlyList<ReorderReading>>(bench, "reorder",
+        "Shows what to order, when, how much and why; and what is on order.", """
         Use is counted by the week (setting demand-days), from what sessions and baths
         used; tests, practice, what was discarded and counts are left out. The reorder
         point is the least stock that lasts until a delivery as often as the item's
@@ -27,13 +28,14 @@ internal sealed class ShowReorder(Workbench bench)
         }
 
         var table = new TextTable(
-            Column.Left("item"), Column.Right("usable"), Column.Right("on order"), Column.Right("planned"), Column.Right("reorder at"),
-            Column.Left("runs out"), Column.Left("order"));
+            Column.Left("item"), Column.Right("usable"), Column.Right("on order"), Column.Right("planned"),
+            Column.Right("reorder at"), Column.Left("runs out"), Column.Left("order"));
         foreach (var reading in readings)
             table.Add(
                 reading.Item.Code, reading.Usable.ToText(view.Style), NoneAsDash(reading.OnOrder, view),
                     NoneAsDash(reading.Planned, view),
-                NoneAsDash(reading.ReorderPoint, view), reading.RunsOutOn is { } day ? Dates.Text(day) : "-", Order(reading));
+                NoneAsDash(reading.ReorderPoint, view), reading.RunsOutOn is { } day ? Dates.Text(day) : "-",
+                Order(reading));
         table.WriteTo(output, view.Width);
         foreach (var reading in readings)
         {
@@ -54,20 +56,24 @@ internal sealed class ShowReorder(Workbench bench)
 
     private static string Cover(ReorderReading reading, View view) => reading.CoverText is not { } cover ? ""
         : $" {reading.Usable.ToText(view.Style)} last {cover} at this use"
-            + $"{(EnoughFor.Text(reading.EnoughFor) is { Length: > 0 } enough ? $", and are enough for {enough}" : "")}.";
+            + $"{(EnoughFor.Text(reading.EnoughFor) is { Length: > 0 } enough
+                ? $", and are enough for {enough}" : "")}.";
 
-    private static string NoneAsDash(Quantity quantity, View view) => quantity.IsZero ? "-" : quantity.ToText(view.Style);
+    private static string NoneAsDash(Quantity quantity, View view) =>
+        quantity.IsZero ? "-" : quantity.ToText(view.Style);
 
     private static void WriteOrders(View view, TextWriter output)
     {
         var orders = new TextTable(
-            Column.Left("order"), Column.Left("placed"), Column.Left("item"), Column.Right("still to come"), Column.Left("expected"),
+            Column.Left("order"), Column.Left("placed"), Column.Left("item"), Column.Right("still to come"),
+            Column.Left("expected"),
                 Column.Left("state"));
         foreach (var order in view.Holdings.Orders.Open)
             foreach (var line in order.OpenLines)
                 orders.Add(
                     order.Code, Dates.Text(order.PlacedOn), line.Item, line.Outstanding.ToText(view.Style),
-                    line.ExpectedOn is { } day ? Dates.Text(day) : "-", line.State(view.AsOf) + (order.IsPrepaid ? ", prepaid" : ""));
+                    line.ExpectedOn is { } day ? Dates.Text(day) : "-",
+                    line.State(view.AsOf) + (order.IsPrepaid ? ", prepaid" : ""));
         if (orders.IsEmpty)
             return;
         output.WriteLine();

@@ -16,7 +16,8 @@ internal sealed class ShowSession : ShowCommand<SessionShown>
         .Table("sheets", (shown, _) => shown.Sheets, TraceShape.Card, (shown, rows) => shown with { Sheets = rows })
         .Table("lines", (shown, _) => shown.Session.Lines, SessionShape.Line);
 
-    private readonly Argument<string> _session = Typed.Argument("session", Text.NotEmpty, "the session's name, such as S22").Offered(Offers.Sessions);
+    private readonly Argument<string> _session = Typed.Argument("session", Text.NotEmpty,
+        "the session's name, such as S22").Offered(Offers.Sessions);
 
     public ShowSession(Workbench bench)
         : base(bench, "session", "Shows one session: its baths and developer, and its sheets with their negatives.", """
@@ -28,7 +29,8 @@ internal sealed class ShowSession : ShowCommand<SessionShown>
         var name = parse.GetRequiredValue(_session).Trim();
         var session = view.Ledger.Session(name, view.AsOf) ?? throw new RefusedByCommandException(
             $"there is no session \"{name}\" up to {Dates.Text(view.AsOf)}; "
-                + Show.Known.Names(name, view.Ledger.Sessions(view.AsOf, null, Known).Select(known => known.Session), "the last ones"));
+                + Show.Known.Names(name, view.Ledger.Sessions(view.AsOf, null, Known).Select(known => known.Session),
+                    "the last ones"));
         var search = new SheetSearch { Session = session.Session };
         return new(session, [.. view.Ledger.Cards(search, view.AsOf).Where(search.Finds)]);
     }
@@ -40,14 +42,17 @@ internal sealed class ShowSession : ShowCommand<SessionShown>
             $"{session.Session}, {Dates.Text(session.Date)}: {Counted.Of(session.Sheets, "sheet")}, "
             + $"{session.Area.ToText(view.Style)}, {session.Process}");
         output.WriteLine(
-            $"developer {session.Developer.ToText(view.Style)}, fixer {session.Bath ?? "not said"}, entry {session.Number}");
+            $"developer {session.Developer.ToText(view.Style)}, fixer {session.Bath ?? "not said"}, entry "
+                + $"{session.Number}");
         if (session.Note.Length > 0)
             output.WriteLine(session.Note);
         output.WriteLine();
         var table = new TextTable(
-            Column.Left("sheet"), Column.Left("film"), Column.Left("group"), Column.Right("batch"), Column.Left("fate"), Column.Left("subject"));
+            Column.Left("sheet"), Column.Left("film"), Column.Left("group"), Column.Right("batch"),
+            Column.Left("fate"), Column.Left("subject"));
         foreach (var card in shown.Sheets)
-            table.Add(card.Name, card.Item, card.Group, card.Batch is { } batch ? Scaled.ToText(batch, 0) : "", card.FateText, card.Subject);
+            table.Add(card.Name, card.Item, card.Group, card.Batch is { } batch ? Scaled.ToText(batch, 0) : "",
+                card.FateText, card.Subject);
         table.WriteTo(output, view.Width);
     }
 }

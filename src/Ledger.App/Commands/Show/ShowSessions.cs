@@ -27,15 +27,18 @@ internal sealed class ShowSessions : ShowCommand<IReadOnlyList<SessionRecord>>
             Column.Left("bath"), Column.Left("sheets"));
         foreach (var session in sessions)
             table.Add(
-                session.Session, Dates.Text(session.Date), session.Area.ToText(view.Style), session.Developer.ToText(view.Style),
-                session.Bath ?? "-", Sheets(session));
+                session.Session, Dates.Text(session.Date), session.Area.ToText(view.Style),
+                session.Developer.ToText(view.Style), session.Bath ?? "-", Sheets(session));
         table.WriteTo(output, view.Width);
     }
 
     /// <summary>What was developed, the same film, group and fate together.</summary>
     private static string Sheets(SessionRecord session) => string.Join(", ", session.Lines
         .GroupBy(line => (line.Item, line.Group, line.Fate))
-        .Select(lines => $"{lines.Sum(line => line.Sheets)} {lines.Key.Item}{Spaced(lines.Key.Group)}{Spaced(Fate(lines.Key.Fate))}"));
+        .Select(
+            lines =>
+                $"{lines.Sum(line => line.Sheets)} {lines.Key.Item}{Spaced(lines.Key.Group)}"
+                    + $"{Spaced(Fate(lines.Key.Fate))}"));
 
     private static string Fate(Fate fate) => fate == Core.Sessions.Fate.Negative ? "" : fate.Name();
 

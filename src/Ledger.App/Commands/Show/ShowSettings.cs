@@ -21,7 +21,9 @@ internal sealed class ShowSettings(Workbench bench) : ShowCommand<IReadOnlyList<
     {
         foreach (var setting in settings)
         {
-            output.WriteLine($"{setting.Name}: {(setting.Text(view.Holdings.Settings) is { Length: > 0 } value ? value : "not set")}");
+            output.WriteLine(
+                $"{setting.Name}: "
+                    + $"{(setting.Text(view.Holdings.Settings) is { Length: > 0 } value ? value : "not set")}");
             output.WriteProse(setting.Purpose, view.Width, "    ");
         }
     }

@@ -38,11 +38,13 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
         .Leading("steps");
 
     private readonly Argument<string> _sheet = Typed.Argument(
-        "sheet", Text.NotEmpty, "a negative's number such as 2025-014, a sheet's such as #12, or a holder side for the last sheet in it")
+        "sheet", Text.NotEmpty,
+        "a negative's number such as 2025-014, a sheet's such as #12, or a holder side for the last sheet in it")
         .Offered(Offers.Sheets);
 
     public ShowSheet(Workbench bench)
-        : base(bench, "sheet", "Shows one sheet's story: box, holder, exposure, session, the sheets beside it, cost, negative number.", """
+        : base(bench, "sheet",
+            "Shows one sheet's story: box, holder, exposure, session, the sheets beside it, cost, negative number.", """
             Example: trayledger show sheet 2025-014
             """, _shape) =>
         Arguments.Add(_sheet);
@@ -52,7 +54,8 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
         var name = parse.GetRequiredValue(_sheet).Trim();
         return view.Ledger.Story(name, view.AsOf) ?? throw new RefusedByCommandException(
             view.Ledger.Former(name)?.Sentence(name)
-            ?? $"there is no sheet \"{name}\"; name a negative such as 2025-014, a sheet such as #12, or a holder side such as E07-2");
+            ?? $"there is no sheet \"{name}\"; name a negative such as 2025-014, a sheet such as #12, or a holder side "
+            + "such as E07-2");
     }
 
     protected override void WriteText(SheetStory story, View view, TextWriter output)
@@ -80,20 +83,27 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
                 + (exposure.Subject.Length > 0 ? $": {exposure.Subject}" : ""));
         if (story.Development is not { } developed)
         {
-            yield return ("cost", story.IsPriced ? $"{story.Film.Text(view.Style)} {view.Currency}, the film alone".TrimEnd()
-                : "unknown: its film came without a price");
+            yield return ("cost",
+                story.IsPriced ? $"{story.Film.Text(view.Style)} {view.Currency}, the film alone".TrimEnd()
+                    : "unknown: its film came without a price");
             yield break;
         }
 
-        yield return ("developed", $"{Dates.Text(developed.Date)} in {developed.Session} as {developed.Name}, {developed.Group}");
-        yield return ("became", developed.Cause is { } cause ? $"{developed.Fate.Name()}: {cause.Name()}" : developed.Fate.Name());
-        yield return ("in the tray with", developed.TrayMates.Count == 0 ? "no other sheet" : string.Join(", ", developed.TrayMates));
+        yield return ("developed",
+            $"{Dates.Text(developed.Date)} in {developed.Session} as {developed.Name}, {developed.Group}");
+        yield return ("became", developed.Cause is { } cause
+            ? $"{developed.Fate.Name()}: {cause.Name()}"
+            : developed.Fate.Name());
+        yield return ("in the tray with", developed.TrayMates.Count == 0
+            ? "no other sheet"
+            : string.Join(", ", developed.TrayMates));
         foreach (var finding in story.Findings)
             yield return (finding.What.IsTest() ? "tested" : "done", $"{Dates.Text(finding.Date)}, {finding.Text}");
         if (developed.Cost is { } cost)
             yield return ("cost", $"{UnpricedStock.Mark(cost.Total, cost.IsComplete, view.Style)} {view.Currency}: "
-                + $"film {UnpricedStock.Mark(cost.Film, story.IsPriced, view.Style)}, developer {cost.Developer.Text(view.Style)}, "
-                + $"other chemistry {cost.OtherChemistry.Text(view.Style)}, supplies {cost.Supplies.Text(view.Style)}"
+                + $"film {UnpricedStock.Mark(cost.Film, story.IsPriced, view.Style)}, developer "
+                + $"{cost.Developer.Text(view.Style)}, other chemistry {cost.OtherChemistry.Text(view.Style)}, "
+                + $"supplies {cost.Supplies.Text(view.Style)}"
                 + (cost.IsComplete ? "" : "; something in it came without a price"));
     }
 }

@@ -10,7 +10,9 @@ internal sealed class ShowSheets : ShowCommand<IReadOnlyList<SheetCard>>
     private readonly SheetSearchOptions _search = new();
 
     public ShowSheets(Workbench bench)
-        : base(bench, "sheets", "Finds sheets: by number, words of the subject, film, group, date, holder, bath, fate, emulsion number.", """
+        : base(bench, "sheets",
+            "Finds sheets: by number, words of the subject, film, group, date, holder, bath, fate, emulsion "
+                + "number.", """
             All that is said must be so. Without anything it lists every sheet.
             Examples: trayledger show sheets mill --fate keeper
                       trayledger show sheets --bath F3 --from 2026-07-01 --format csv

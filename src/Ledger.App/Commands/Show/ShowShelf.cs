@@ -3,7 +3,8 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show shelf: all items and their containers.</summary>
 internal sealed class ShowShelf(Workbench bench)
     : ShowCommand<IReadOnlyList<ShelfReading>>(bench, "shelf",
-        "Shows every item on hand, and every box and bottle with the day until which it is good.", "Example: trayledger show shelf --as-of 2026-01-01", _shape)
+        "Shows every item on hand, and every box and bottle with the day until which it is good.",
+        "Example: trayledger show shelf --as-of 2026-01-01", _shape)
 {
     private static readonly Shape<IReadOnlyList<ShelfReading>> _shape = new Shape<IReadOnlyList<ShelfReading>>()
         .AsOf()
@@ -30,7 +31,8 @@ internal sealed class ShowShelf(Workbench bench)
         }
 
         var items = new TextTable(
-            Column.Left("item"), Column.Right("on hand"), Column.Right("usable"), Column.Right("value"), Column.Left("name"));
+            Column.Left("item"), Column.Right("on hand"), Column.Right("usable"), Column.Right("value"),
+            Column.Left("name"));
         var containers = ContainerText.Table();
         var ahead = new StockAhead(view);
         foreach (var reading in shelf)
@@ -47,11 +49,13 @@ internal sealed class ShowShelf(Workbench bench)
         var total = new Money(shelf.Sum(reading => reading.Value.Millionths));
         var isComplete = shelf.All(reading => reading.Unpriced.IsZero);
         output.WriteLine(
-            $"{UnpricedStock.Mark(total, isComplete, view.Style)} {view.Currency}".TrimEnd() + $" in all on {Dates.Text(view.AsOf)}");
+            $"{UnpricedStock.Mark(total, isComplete, view.Style)} {view.Currency}".TrimEnd()
+                + $" in all on {Dates.Text(view.AsOf)}");
         if (!isComplete)
             output.WriteProse(
                 $"Without a price: {string.Join(", ", shelf.Where(reading => !reading.Unpriced.IsZero)
-                    .Select(reading => $"{reading.Unpriced.ToText(view.Style)} of {reading.Item.Code}"))}. {UnpricedStock.Legend}", view.Width);
+                    .Select(reading => $"{reading.Unpriced.ToText(view.Style)} of {reading.Item.Code}"))}. "
+                        + $"{UnpricedStock.Legend}", view.Width);
         if (containers.IsEmpty)
             return;
         output.WriteLine();

@@ -60,7 +60,9 @@ internal sealed class ShowToday : ShowCommand<TodayShown>
         var notices = today.Notices;
         output.WriteLine(Dates.Text(view.AsOf));
         if (notices.Count == 0)
-            output.WriteLine(view.Ledger.Journal(view.AsOf, null, 1).Count == 0 ? "No entries yet." : "Nothing needs you.");
+            output.WriteLine(view.Ledger.Journal(view.AsOf, null, 1).Count == 0
+                ? "No entries yet."
+                : "Nothing needs you.");
         foreach (var notice in notices)
             Write(notice, view, output);
         foreach (var (notice, snooze) in today.Snoozed)

@@ -12,7 +12,9 @@ internal sealed class StockAhead(View view)
     /// <summary>What all open plans will use.</summary>
     public Quantity Planned(Item item) => _planned.GetValueOrDefault(item.Code, item.Of(0));
 
-    /// <summary>The same in words: "25 sheets on order", "44 sheets planned"; nothing where there is nothing to say.</summary>
+    /// <summary>
+    /// The same in words: "25 sheets on order", "44 sheets planned"; nothing where there is nothing to say.
+    /// </summary>
     public IEnumerable<string> InWords(Item item)
     {
         if (OnOrder(item) is { IsZero: false } onOrder)

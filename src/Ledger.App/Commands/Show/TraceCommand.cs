@@ -8,7 +8,8 @@ internal sealed record TraceShown(TraceReading? Trace, RiskReading? Risk);
 /// <summary>trace: what something came through, and what else came through that.</summary>
 internal sealed class TraceCommand : ShowCommand<TraceShown>
 {
-    private readonly Argument<string> _what = Typed.Argument("what", Text.NotEmpty, Traced.Accepted).Offered(Offers.Traceable);
+    private readonly Argument<string> _what = Typed.Argument("what", Text.NotEmpty, Traced.Accepted)
+        .Offered(Offers.Traceable);
     private readonly Option<bool> _risk = new("--at-risk")
     {
         Description = "what shares a fault of it, worst first, with the reason for each and what can be done",

@@ -28,10 +28,11 @@ internal static class TraceShape
         .Word("filedIn", card => card.FiledIn)
         .Word("lastFinding", card => card.LastFinding?.Text);
 
-    private static readonly Shape<(TraceNode Node, TraceLabel Label)> _node = new Shape<(TraceNode Node, TraceLabel Label)>()
-        .Text("kind", row => row.Node.Kind.Name())
-        .Text("name", row => row.Label.Name)
-        .Text("text", row => row.Label.Text);
+    private static readonly Shape<(TraceNode Node, TraceLabel Label)> _node =
+        new Shape<(TraceNode Node, TraceLabel Label)>()
+            .Text("kind", row => row.Node.Kind.Name())
+            .Text("name", row => row.Label.Name)
+            .Text("text", row => row.Label.Text);
 
     private static readonly Shape<BathMoment> _moment = new Shape<BathMoment>()
         .Area("beforeSqIn", moment => moment.Before)
@@ -63,9 +64,10 @@ internal static class TraceShape
             .Texts("through", sheet => sheet.Through))
         .Table("things", (trace, _) => trace.Things.Select(thing => (thing, false)), _step)
         .Table("sameBatch", (trace, _) => trace.Mates, Card)
-        .Table("sameBathSince", (trace, _) => trace.BathMates, new Shape<(TraceStep Bath, IReadOnlyList<SheetCard> Since)>()
-            .Text("bath", row => row.Bath.Label.Name)
-            .Table("sheets", (row, _) => row.Since, Card));
+        .Table("sameBathSince", (trace, _) => trace.BathMates,
+            new Shape<(TraceStep Bath, IReadOnlyList<SheetCard> Since)>()
+                .Text("bath", row => row.Bath.Label.Name)
+                .Table("sheets", (row, _) => row.Since, Card));
 
     private static readonly Shape<RiskReading> _risk = new Shape<RiskReading>()
         .Text("what", risk => risk.Name)

@@ -83,7 +83,8 @@ internal static class TraceText
     {
         output.WriteLine();
         output.WriteLine(
-            $"forward: {(trace.Sheets.Count == 0 ? "no sheet" : Counted.Of(trace.Sheets.Count, "sheet"))} came through it");
+            $"forward: {(trace.Sheets.Count == 0 ? "no sheet" : Counted.Of(trace.Sheets.Count, "sheet"))} came through "
+                + "it");
         var table = new TextTable(
             Column.Left("  sheet"), Column.Left("date"), Column.Left("fate"), Column.Left("where"),
                 Column.Left("through"), Column.Left("subject"));

@@ -17,11 +17,13 @@ internal static partial class ColumnNames
                 return i;
         var names = columns.Select(column => column.Name).ToList();
         throw new FormatException(
-            $"{option}: there is no column \"{written}\"; {Spelling.Meant(written, names)}the columns are {string.Join(", ", names)}");
+            $"{option}: there is no column \"{written}\"; {Spelling.Meant(written, names)}the columns are "
+                + $"{string.Join(", ", names)}");
     }
 
     private static string Plain(string name) =>
-        string.Concat(name.Where(sign => !char.IsWhiteSpace(sign) && sign is not ('-' or '_' or '.'))).ToUpperInvariant();
+        string.Concat(name.Where(sign => !char.IsWhiteSpace(sign) && sign is not ('-' or '_' or '.')))
+            .ToUpperInvariant();
 
     [GeneratedRegex("(?<=[a-z0-9])[A-Z]")]
     private static partial Regex Humps();

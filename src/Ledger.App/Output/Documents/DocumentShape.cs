@@ -3,8 +3,8 @@ using System.Text.Json;
 namespace Ledger.App.Output.Documents;
 
 /// <summary>
-/// What is shown of a thing, described once: its properties in order. Its JSON and the schema of that, its tables in files and for people,
-/// and what can be sorted and looked for follow from it.
+/// What is shown of a thing, described once: its properties in order. Its JSON and the schema of that, its tables in
+/// files and for people, and what can be sorted and looked for follow from it.
 /// </summary>
 internal abstract class DocumentShape
 {
@@ -18,11 +18,15 @@ internal abstract class DocumentShape
 
     /// <summary>The cells of a row that is made of a thing. Of properties of one name, that which is there.</summary>
     public IEnumerable<Cell> Cells => _parts.SelectMany(part => part.Cells).GroupBy(cell => cell.Name)
-        .Select(same => same.Aggregate((one, other) => one with { Of = (thing, view) => one.Of(thing, view) ?? other.Of(thing, view) }));
+        .Select(
+            same =>
+                same.Aggregate((one,
+                    other) => one with { Of = (thing, view) => one.Of(thing, view) ?? other.Of(thing, view) }));
 
     /// <summary>The tables in a thing, the leading one first. Of those of one name, that which is there.</summary>
-    public IEnumerable<Table> Tables => _parts.SelectMany(part => part.Tables).GroupBy(table => table.Path).Select(same => same.Aggregate(Joined))
-        .OrderBy(table => table.Path != LeadingTable);
+    public IEnumerable<Table> Tables =>
+        _parts.SelectMany(part => part.Tables).GroupBy(table => table.Path).Select(same => same.Aggregate(Joined))
+            .OrderBy(table => table.Path != LeadingTable);
 
     /// <summary>Two tables of one name, of which only one is there, with the columns of both.</summary>
     private static Table Joined(Table one, Table other)
@@ -32,8 +36,10 @@ internal abstract class DocumentShape
 
         IEnumerable<object?[]> Placed(Table table, object thing, View view)
         {
-            int[] places = [.. columns.Select(column => table.Columns.ToList().FindIndex(own => own.Name == column.Name))];
-            return table.Rows(thing, view).Select(row => places.Select(place => place < 0 ? null : row[place]).ToArray());
+            int[] places =
+                [.. columns.Select(column => table.Columns.ToList().FindIndex(own => own.Name == column.Name))];
+            return table.Rows(thing,
+                view).Select(row => places.Select(place => place < 0 ? null : row[place]).ToArray());
         }
     }
 

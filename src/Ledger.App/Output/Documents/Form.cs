@@ -2,7 +2,10 @@ using System.Text.Json;
 
 namespace Ledger.App.Output.Documents;
 
-/// <summary>One sort of value: how it stands in JSON and its schema, in the cells of a file, in a table for people, and what it is sorted by.</summary>
+/// <summary>
+/// One sort of value: how it stands in JSON and its schema, in the cells of a file, in a table for people, and what it
+/// is sorted by.
+/// </summary>
 internal sealed class Form
 {
     private const string Definitions = "#/$defs/";
@@ -10,8 +13,8 @@ internal sealed class Form
     /// <summary>A text; none is written as nothing.</summary>
     public static Form Text { get; } = new()
     {
-        Write = (json, value, _) => json.WriteStringValue((string)value), Schema = Type("string"), Cells = (value, _) => [(string)value],
-        Shown = (value, _) => (string)value,
+        Write = (json, value, _) => json.WriteStringValue((string)value), Schema = Type("string"),
+        Cells = (value, _) => [(string)value], Shown = (value, _) => (string)value,
     };
 
     /// <summary>A day.</summary>
@@ -36,8 +39,9 @@ internal sealed class Form
     /// <summary>A number, to the millionth.</summary>
     public static Form Figure { get; } = new()
     {
-        Write = (json, value, _) => json.WriteNumberValue(Rounded((decimal)value)), Schema = Type("number"), IsFigure = true,
-        Cells = (value, _) => [Scaled.ToText(Rounded((decimal)value), 6)], Shown = (value, _) => Scaled.ToText((decimal)value, 2),
+        Write = (json, value, _) => json.WriteNumberValue(Rounded((decimal)value)), Schema = Type("number"),
+        IsFigure = true, Cells = (value, _) => [Scaled.ToText(Rounded((decimal)value), 6)],
+        Shown = (value, _) => Scaled.ToText((decimal)value, 2),
     };
 
     /// <summary>A number of statistics, as finely as it is known.</summary>
@@ -51,8 +55,8 @@ internal sealed class Form
     /// <summary>Yes or no.</summary>
     public static Form Flag { get; } = new()
     {
-        Write = (json, value, _) => json.WriteBooleanValue((bool)value), Schema = Type("boolean"), Cells = (value, _) => [YesNo(value)],
-        Shown = (value, _) => YesNo(value),
+        Write = (json, value, _) => json.WriteBooleanValue((bool)value), Schema = Type("boolean"),
+        Cells = (value, _) => [YesNo(value)], Shown = (value, _) => YesNo(value),
     };
 
     /// <summary>An amount with its unit.</summary>
@@ -65,7 +69,8 @@ internal sealed class Form
             json.WriteString("unit", ((Amount)value).Unit.Name());
             json.WriteEndObject();
         },
-        Schema = Reference("quantity"), IsFigure = true, Endings = ["", "Unit"], SortKey = value => ((Amount)value).Value,
+        Schema = Reference("quantity"), IsFigure = true, Endings = ["", "Unit"],
+        SortKey = value => ((Amount)value).Value,
         Cells = (value, _) => [Scaled.ToText(((Amount)value).Value, 6), ((Amount)value).Unit.Name()],
         Shown = (value, view) => ((Amount)value).ToText(view.Style),
     };
@@ -80,8 +85,10 @@ internal sealed class Form
             json.WriteString("currency", view.Currency);
             json.WriteEndObject();
         },
-        Schema = Reference("money"), IsFigure = true, Endings = ["", "Currency"], SortKey = value => ((Money)value).Millionths,
-        Cells = (value, view) => [((Money)value).ToString(), view.Currency], Shown = (value, view) => ((Money)value).Text(view.Style),
+        Schema = Reference("money"), IsFigure = true, Endings = ["", "Currency"],
+        SortKey = value => ((Money)value).Millionths,
+        Cells = (value, view) => [((Money)value).ToString(), view.Currency],
+        Shown = (value, view) => ((Money)value).Text(view.Style),
     };
 
     /// <summary>Writes a value into JSON.</summary>
@@ -146,7 +153,8 @@ internal sealed class Form
         json.WriteEndArray();
     };
 
-    private static decimal Rounded(decimal number) => Scaled.Plain(Math.Round(number, 6, MidpointRounding.AwayFromZero));
+    private static decimal Rounded(decimal number) =>
+        Scaled.Plain(Math.Round(number, 6, MidpointRounding.AwayFromZero));
 
     private static string YesNo(object value) => (bool)value ? "yes" : "no";
 }

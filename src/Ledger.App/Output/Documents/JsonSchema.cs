@@ -10,19 +10,23 @@ internal static class JsonSchema
     /// <param name="name">The command that writes the document.</param>
     /// <param name="summary">What it is for.</param>
     /// <param name="described">What stands in the document.</param>
-    public static void Write(TextWriter output, string name, string summary, IDescribed described) => JsonText.Write(output, json =>
-    {
-        json.WriteString("$schema", "https://json-schema.org/draft/2020-12/schema");
-        json.WriteString("title", $"trayledger {name} --json");
-        json.WriteString("description", summary);
-        described.Describe(json);
-        json.WriteStartObject("$defs");
-        Pair(json, "money", "An amount, exact to the millionth, as text, and its currency.", "amount", "currency", isNumber: false);
-        Pair(json, "quantity", "How much, and in which unit: ml, g, sheet, roll or piece.", "value", "unit", isNumber: true);
-        json.WriteEndObject();
-    });
+    public static void Write(TextWriter output, string name, string summary, IDescribed described) =>
+        JsonText.Write(output, json =>
+        {
+            json.WriteString("$schema", "https://json-schema.org/draft/2020-12/schema");
+            json.WriteString("title", $"trayledger {name} --json");
+            json.WriteString("description", summary);
+            described.Describe(json);
+            json.WriteStartObject("$defs");
+            Pair(json, "money", "An amount, exact to the millionth, as text, and its currency.",
+                "amount", "currency", isNumber: false);
+            Pair(json, "quantity", "How much, and in which unit: ml, g, sheet, roll or piece.",
+                "value", "unit", isNumber: true);
+            json.WriteEndObject();
+        });
 
-    private static void Pair(Utf8JsonWriter json, string name, string meaning, string first, string second, bool isNumber)
+    private static void Pair(Utf8JsonWriter json, string name, string meaning, string first,
+        string second, bool isNumber)
     {
         json.WriteStartObject(name);
         json.WriteString("description", meaning);

@@ -15,7 +15,9 @@ internal sealed record Cell(string Name, Form Form, Func<object, View, object?> 
 internal sealed record Table(
     string Path, IReadOnlyList<TableColumn> Columns, Func<object, View, IEnumerable<object?[]>> Rows)
 {
-    /// <summary>Keeps only some rows in the thing itself, in an order; null where the thing cannot be made without the others.</summary>
+    /// <summary>
+    /// Keeps only some rows in the thing itself, in an order; null where the thing cannot be made without the others.
+    /// </summary>
     public Func<object, View, RowChoice, object>? Keep { get; init; }
 }
 
@@ -57,7 +59,10 @@ internal abstract class Part(string name)
         json.WriteEndArray();
     }
 
-    /// <summary>Writes what a schema says of values that are alike: the items of an array, the properties of an object with any names.</summary>
+    /// <summary>
+    /// Writes what a schema says of values that are alike: the items of an array, the properties of an object with any
+    /// names.
+    /// </summary>
     protected static void Alike(Utf8JsonWriter json, string type, string which, Action describe)
     {
         json.WriteString("type", type);
@@ -87,7 +92,8 @@ internal sealed class FieldPart(string name, Form form, Func<object, View, objec
 internal sealed class ListPart(string name, Form form, Func<object, View, IEnumerable<object>> of) : Part(name)
 {
     public override IEnumerable<Cell> Cells =>
-        [new(Name, Form.Text, (thing, view) => string.Join(", ", of(thing, view).Select(one => form.Shown(one, view))))];
+        [new(Name, Form.Text,
+            (thing, view) => string.Join(", ", of(thing, view).Select(one => form.Shown(one, view))))];
 
     public override void Write(object thing, View view, Utf8JsonWriter json) =>
         Array(json, of(thing, view), one => form.Write(json, one, view));
@@ -96,10 +102,13 @@ internal sealed class ListPart(string name, Form form, Func<object, View, IEnume
 }
 
 /// <summary>Whole numbers by name, such as sheets by format.</summary>
-internal sealed class CountsPart(string name, Func<object, View, IEnumerable<KeyValuePair<string, long>>> of) : Part(name)
+internal sealed class CountsPart(string name, Func<object, View, IEnumerable<KeyValuePair<string, long>>> of)
+    : Part(name)
 {
     public override IEnumerable<Cell> Cells =>
-        [new(Name, Form.Text, (thing, view) => string.Join(", ", of(thing, view).Select(count => $"{count.Key} {Form.Whole.Shown(count.Value, view)}")))];
+        [new(Name, Form.Text,
+            (thing, view) => string.Join(", ",
+                of(thing, view).Select(count => $"{count.Key} {Form.Whole.Shown(count.Value, view)}")))];
 
     public override void Write(object thing, View view, Utf8JsonWriter json)
     {
@@ -117,10 +126,12 @@ internal sealed class CountsPart(string name, Func<object, View, IEnumerable<Key
 internal sealed class ObjectPart(string name, Func<object, View, object?> of, DocumentShape shape) : Part(name)
 {
     public override IEnumerable<Cell> Cells => shape.Cells.Select(cell =>
-        new Cell($"{Name}.{cell.Name}", cell.Form, (thing, view) => of(thing, view) is { } inner ? cell.Of(inner, view) : null));
+        new Cell($"{Name}.{cell.Name}", cell.Form,
+            (thing, view) => of(thing, view) is { } inner ? cell.Of(inner, view) : null));
 
     public override IEnumerable<Table> Tables => shape.Tables.Select(table => new Table(
-        $"{Name}.{table.Path}", table.Columns, (thing, view) => of(thing, view) is { } inner ? table.Rows(inner, view) : []));
+        $"{Name}.{table.Path}", table.Columns,
+        (thing, view) => of(thing, view) is { } inner ? table.Rows(inner, view) : []));
 
     public override void Write(object thing, View view, Utf8JsonWriter json)
     {
@@ -145,7 +156,8 @@ internal sealed class ObjectPart(string name, Func<object, View, object?> of, Do
 
 /// <summary>A list of objects: a table.</summary>
 internal sealed class TablePart(
-    string name, Func<object, View, IEnumerable<object>> of, DocumentShape shape, Func<object, IReadOnlyList<object>, object>? put) : Part(name)
+    string name, Func<object, View, IEnumerable<object>> of, DocumentShape shape,
+    Func<object, IReadOnlyList<object>, object>? put) : Part(name)
 {
     public override IEnumerable<Table> Tables
     {
@@ -164,9 +176,14 @@ internal sealed class TablePart(
             foreach (var inner in shape.Tables)
                 yield return new(
                     $"{Name}.{inner.Path}", [new(Key(inner), key.Form), .. inner.Columns],
-                    (thing, view) => of(thing, view).SelectMany(row => inner.Rows(row, view).Select(values => (object?[])[key.Of(row, view), .. values])));
+                    (thing,
+                        view) => of(thing,
+                            view).SelectMany(row => inner.Rows(row,
+                                view).Select(values => (object?[])[key.Of(row, view), .. values])));
 
-            string Key(Table inner) => inner.Columns.All(column => column.Name != key.Name) ? key.Name : $"{Name}.{key.Name}";
+            string Key(Table inner) => inner.Columns.All(column => column.Name != key.Name)
+                ? key.Name
+                : $"{Name}.{key.Name}";
         }
     }
 
@@ -175,7 +192,8 @@ internal sealed class TablePart(
 
     public override void Describe(Utf8JsonWriter json) => Alike(json, "array", "items", () => shape.Describe(json));
 
-    private static object?[] Values(object row, Cell[] cells, View view) => [.. cells.Select(cell => cell.Of(row, view))];
+    private static object?[] Values(object row, Cell[] cells, View view) =>
+        [.. cells.Select(cell => cell.Of(row, view))];
 }
 
 /// <summary>A part of something that belongs to the thing, standing among its own.</summary>
@@ -185,7 +203,8 @@ internal sealed class InnerPart(Part part, Func<object, View, object> of) : Part
         new Cell(cell.Name, cell.Form, (thing, view) => IsThere(thing, view) ? cell.Of(of(thing, view), view) : null));
 
     public override IEnumerable<Table> Tables => part.Tables.Select(table =>
-        new Table(table.Path, table.Columns, (thing, view) => IsThere(thing, view) ? table.Rows(of(thing, view), view) : []));
+        new Table(table.Path, table.Columns,
+            (thing, view) => IsThere(thing, view) ? table.Rows(of(thing, view), view) : []));
 
     public override void Write(object thing, View view, Utf8JsonWriter json) => part.Write(of(thing, view), view, json);
 
@@ -195,7 +214,8 @@ internal sealed class InnerPart(Part part, Func<object, View, object> of) : Part
 }
 
 /// <summary>An object that is written by a description of its own.</summary>
-internal sealed class RawPart(string name, Action<object, Utf8JsonWriter> write, Action<Utf8JsonWriter> describe) : Part(name)
+internal sealed class RawPart(string name, Action<object, Utf8JsonWriter> write,
+    Action<Utf8JsonWriter> describe) : Part(name)
 {
     public override void Write(object of, View view, Utf8JsonWriter json) => write(of, json);
 

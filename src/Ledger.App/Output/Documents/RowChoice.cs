@@ -2,7 +2,8 @@ namespace Ledger.App.Output.Documents;
 
 /// <summary>Which rows of a table are kept, and in which order.</summary>
 /// <param name="Keeps">Whether a row is kept, by its values.</param>
-/// <param name="Sorting">The position of the column that they are sorted by; null where they stay in their order.</param>
+/// <param name="Sorting">The position of the column that they are sorted by; null where they stay in their
+/// order.</param>
 /// <param name="Form">What sort of value that column holds.</param>
 /// <param name="IsReversed">Whether the last comes first.</param>
 /// <param name="AtMost">How many are kept at most.</param>
@@ -16,7 +17,9 @@ internal sealed record RowChoice(Func<object?[], bool> Keeps, int? Sorting, Form
         {
             // What is not known stays at the end, whichever way round the others stand.
             var order = Comparer<object?>.Create((one, other) =>
-                IsReversed && one is not null && other is not null ? -Form!.Compare(one, other) : Form!.Compare(one, other));
+                IsReversed && one is not null && other is not null
+                    ? -Form!.Compare(one, other)
+                    : Form!.Compare(one, other));
             kept = kept.OrderBy(row => row.Values[column], order);
         }
         else if (IsReversed)

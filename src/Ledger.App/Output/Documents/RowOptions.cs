@@ -16,7 +16,10 @@ internal enum DocumentFormat
     Json,
 }
 
-/// <summary>The options that follow from the tables of a document: how it is written, which table, which rows and in which order.</summary>
+/// <summary>
+/// The options that follow from the tables of a document: how it is written, which table, which rows and in which
+/// order.
+/// </summary>
 internal sealed class RowOptions
 {
     private static readonly string[] _formats = ["text", "csv", "tsv", "json"];
@@ -30,7 +33,8 @@ internal sealed class RowOptions
         "--table", "NAME", Text.NotEmpty, "which table, otherwise the first; as text that table alone");
 
 
-    private readonly Option<string?> _sort = Typed.Option<string?>("--sort", "COLUMN", Text.NotEmpty, "the rows in the order of that column");
+    private readonly Option<string?> _sort = Typed.Option<string?>("--sort", "COLUMN", Text.NotEmpty,
+        "the rows in the order of that column");
     private readonly Option<bool> _reverse = new("--reverse") { Description = "the last row first" };
     private readonly Option<string[]> _where = Typed.Options(
         "--where", "COLUMN~TEXT", Condition, "only rows with that text in that column; may be given several times");
@@ -40,7 +44,8 @@ internal sealed class RowOptions
 
     /// <param name="tables">The tables, the first being the one that is meant where none is named.</param>
     /// <param name="own">Options that the command has itself.</param>
-    public RowOptions(IReadOnlyList<(string Name, IReadOnlyList<TableColumn> Columns)> tables, IReadOnlyCollection<string> own)
+    public RowOptions(IReadOnlyList<(string Name, IReadOnlyList<TableColumn> Columns)> tables,
+        IReadOnlyCollection<string> own)
     {
         _tables = tables;
         All = [_format, _json];
@@ -48,18 +53,21 @@ internal sealed class RowOptions
             return;
         var columns = tables[0].Columns;
         _table.CompletionSources.Add([.. tables.Select(table => table.Name)]);
-        _sort.CompletionSources.Add(context => Columns(context.ParseResult).Select(column => new System.CommandLine.Completions.CompletionItem(column.Name)));
+        _sort.CompletionSources.Add(context => Columns(context.ParseResult)
+            .Select(column => new System.CommandLine.Completions.CompletionItem(column.Name)));
         All.AddRange([_table, _sort, _reverse, _where]);
         if (columns.FirstOrDefault(column => column.Form == Form.Date) is { } date && !own.Contains("--from"))
         {
-            _from = Typed.Option("--from", "DATE", Text.Date, $"only rows from that day on, by {ColumnNames.Title(date.Name)}");
+            _from = Typed.Option("--from", "DATE", Text.Date,
+                $"only rows from that day on, by {ColumnNames.Title(date.Name)}");
             _to = Typed.Option("--to", "DATE", Text.Date, "only rows up to that day");
             All.AddRange([_from, _to]);
         }
 
         foreach (var name in new[] { "kind", "item" })
             if (columns.Any(column => column.Name == name) && !own.Contains($"--{name}"))
-                _exact.Add((Typed.Option<string?>($"--{name}", name.ToUpperInvariant(), Text.NotEmpty, $"only rows of that {name}"), name));
+                _exact.Add((Typed.Option<string?>($"--{name}", name.ToUpperInvariant(), Text.NotEmpty,
+                    $"only rows of that {name}"), name));
         All.AddRange(_exact.Select(one => one.Option));
     }
 
@@ -77,15 +85,18 @@ internal sealed class RowOptions
         (null, false) => DocumentFormat.Text,
         (null or DocumentFormat.Json, _) => DocumentFormat.Json,
         (var format, false) => format.Value,
-        (var format, _) => throw new FormatException($"--json and --format {_formats[(int)format]} do not go together; say one of them"),
+        (var format, _) => throw new FormatException(
+            $"--json and --format {_formats[(int)format]} do not go together; say one of them"),
     };
 
     /// <summary>Whether a table was named.</summary>
     public bool NamesTable(ParseResult parse) => parse.GetValue(_table) is not null;
 
     /// <summary>Whether anything is said of rows.</summary>
-    public bool Chooses(ParseResult parse) => parse.GetValue(_sort) is not null || parse.GetValue(_reverse) || parse.GetValue(_where) is { Length: > 0 }
-        || (_from is not null && (parse.GetValue(_from) ?? parse.GetValue(_to!)) is not null) || _exact.Any(one => parse.GetValue(one.Option) is not null);
+    public bool Chooses(ParseResult parse) =>
+        parse.GetValue(_sort) is not null || parse.GetValue(_reverse) || parse.GetValue(_where) is { Length: > 0 }
+            || (_from is not null && (parse.GetValue(_from) ?? parse.GetValue(_to!)) is not null)
+            || _exact.Any(one => parse.GetValue(one.Option) is not null);
 
     /// <summary>The position of the table that is meant.</summary>
     /// <exception cref="FormatException">There is none of that name.</exception>
@@ -98,7 +109,8 @@ internal sealed class RowOptions
         if (found < 0 && names.Count(one => IsLast(one, name)) == 1)
             found = names.FindIndex(one => IsLast(one, name));
         return found >= 0 ? found : throw new FormatException(
-            $"--table: there is no table \"{name}\"; {Spelling.Meant(name, names)}the tables are {string.Join(", ", names)}");
+            $"--table: there is no table \"{name}\"; {Spelling.Meant(name, names)}the tables are "
+                + $"{string.Join(", ", names)}");
     }
 
     /// <summary>Which rows of the table that is meant are kept, and in which order.</summary>
@@ -114,20 +126,24 @@ internal sealed class RowOptions
             if (parse.GetValue(option) is { } value)
             {
                 var column = ColumnNames.Find(columns, name, option.Name);
-                conditions.Add(row => row[column] is string text && text.Equals(value.Trim(), StringComparison.OrdinalIgnoreCase));
+                conditions.Add(row => row[column] is string text
+                    && text.Equals(value.Trim(), StringComparison.OrdinalIgnoreCase));
             }
 
-        if (_from is not null && (parse.GetValue(_from), parse.GetValue(_to!)) is var (from, to) && (from ?? to) is not null)
+        if (_from is not null && (parse.GetValue(_from), parse.GetValue(_to!)) is var (from, to)
+            && (from ?? to) is not null)
             conditions.Add(Between(from, to, columns));
         int? sorting = parse.GetValue(_sort) is { } sort ? ColumnNames.Find(columns, sort, _sort.Name) : null;
         return new(
-            row => conditions.TrueForAll(condition => condition(row)), sorting, sorting is { } at ? columns[at].Form : null, parse.GetValue(_reverse), atMost);
+            row => conditions.TrueForAll(condition => condition(row)), sorting,
+            sorting is { } at ? columns[at].Form : null, parse.GetValue(_reverse), atMost);
     }
 
     private static Func<object?[], bool> Between(LocalDate? from, LocalDate? to, IReadOnlyList<TableColumn> columns)
     {
         if (from > to)
-            throw new FormatException($"the period ends on {Dates.Text(to!.Value)}, before it begins on {Dates.Text(from!.Value)}");
+            throw new FormatException(
+                $"the period ends on {Dates.Text(to!.Value)}, before it begins on {Dates.Text(from!.Value)}");
         var column = columns.ToList().FindIndex(one => one.Form == Form.Date);
         return column < 0 ? throw new FormatException("--from and --to need a table with a date")
             : row => row[column] is LocalDate day && (from is null || day >= from) && (to is null || day <= to);
@@ -135,7 +151,8 @@ internal sealed class RowOptions
 
     private static Func<object?[], bool> Contains(string text, IReadOnlyList<TableColumn> columns, View view)
     {
-        var (name, wanted) = (text[..text.IndexOf('~', StringComparison.Ordinal)], text[(text.IndexOf('~', StringComparison.Ordinal) + 1)..].Trim());
+        var (name, wanted) = (text[..text.IndexOf('~', StringComparison.Ordinal)],
+            text[(text.IndexOf('~', StringComparison.Ordinal) + 1)..].Trim());
         var column = ColumnNames.Find(columns, name, "--where");
         var form = columns[column].Form;
         return row => row[column] is { } value && form.Cells(value, view).Append(form.Shown(value, view))
@@ -145,7 +162,8 @@ internal sealed class RowOptions
     private static string Condition(string text) => text.IndexOf('~', StringComparison.Ordinal) > 0 ? text
         : throw new FormatException($"\"{text}\" is not a column and a text; write it as item~fen");
 
-    private static bool IsLast(string path, string name) => path.EndsWith($".{name.Trim()}", StringComparison.OrdinalIgnoreCase);
+    private static bool IsLast(string path, string name) =>
+        path.EndsWith($".{name.Trim()}", StringComparison.OrdinalIgnoreCase);
 
     private IReadOnlyList<TableColumn> Columns(ParseResult parse)
     {

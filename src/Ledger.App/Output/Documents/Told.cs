@@ -15,7 +15,8 @@ internal sealed class Told<T>(Shape<T> shape)
     public void RequireOutput(ParseResult parse, bool isTaken)
     {
         if (isTaken && parse.GetValue(Option))
-            throw new FormatException("--json and - do not go together: both write to the standard output; name a file");
+            throw new FormatException(
+                "--json and - do not go together: both write to the standard output; name a file");
     }
 
     /// <summary>Writes the document, if it is asked for.</summary>

@@ -1,7 +1,8 @@
 namespace Ledger.Core.Journal.Entries;
 
 /// <summary>
-/// An earlier entry is amended: some of its fields say something else from now on. What it said before stays in the journal beside it.
+/// An earlier entry is amended: some of its fields say something else from now on. What it said before stays in the
+/// journal beside it.
 /// </summary>
 public sealed record Amendment : Entry
 {
@@ -22,7 +23,8 @@ public sealed record Amendment : Entry
 }
 
 /// <summary>A field of an entry, or of a line of it, says something else.</summary>
-/// <param name="Line">The line, counting from 1; 0 for a field of the entry itself. One past the last line adds a line.</param>
+/// <param name="Line">The line, counting from 1; 0 for a field of the entry itself. One past the last line adds a
+/// line.</param>
 /// <param name="Field">The field's name as a column has it; empty to take the whole line away.</param>
 /// <param name="Value">The new value as text; empty to leave it unsaid.</param>
 public sealed record FieldChange(int Line, string Field, string Value);

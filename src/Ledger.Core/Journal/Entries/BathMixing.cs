@@ -37,7 +37,9 @@ public sealed record BathMixing : Entry
     /// <summary>The container to draw from; null for the one used first.</summary>
     public string? Container { get; init; }
 
-    /// <summary>Whether more may be poured than the book holds; the difference is then booked as found by a count.</summary>
+    /// <summary>
+    /// Whether more may be poured than the book holds; the difference is then booked as found by a count.
+    /// </summary>
     public bool BooksDifference { get; init; }
 
     /// <inheritdoc/>

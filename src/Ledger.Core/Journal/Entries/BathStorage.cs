@@ -2,7 +2,9 @@ using Ledger.Core.Keeping;
 
 namespace Ledger.Core.Journal.Entries;
 
-/// <summary>A bath stands in another container from this day on: poured back into its bottle, left in the tray…</summary>
+/// <summary>
+/// A bath stands in another container from this day on: poured back into its bottle, left in the tray…
+/// </summary>
 public sealed record BathStorage : Entry
 {
     /// <summary>The bath.</summary>

@@ -4,8 +4,8 @@ namespace Ledger.Core.Journal.Entries;
 public abstract record Definition : Entry
 {
     /// <summary>
-    /// Whether it has effect for all time, in place of what was defined before it was recorded; otherwise it has effect from
-    /// <see cref="Entry.Date"/> on.
+    /// Whether it has effect for all time, in place of what was defined before it was recorded; otherwise it has effect
+    /// from <see cref="Entry.Date"/> on.
     /// </summary>
     public bool IsForAlways { get; init; }
 }

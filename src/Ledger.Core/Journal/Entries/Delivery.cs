@@ -8,7 +8,9 @@ public sealed record Delivery : Entry
     /// <summary>Its reference: the invoice's number, or whatever the user calls it; may be empty.</summary>
     public string Reference { get; init; } = "";
 
-    /// <summary>What came; at least one line. What was paid for all of them together is shared by their value.</summary>
+    /// <summary>
+    /// What came; at least one line. What was paid for all of them together is shared by their value.
+    /// </summary>
     public required IReadOnlyList<DeliveryLine> Lines { get; init; }
 
     /// <summary>What is taken off for all lines together.</summary>
@@ -36,10 +38,14 @@ public sealed record DeliveryLine
     /// <summary>The item's code.</summary>
     public required string Item { get; init; }
 
-    /// <summary>How many packs; a part of a pack (0.5) is an open one; null for all that are still to come of the order.</summary>
+    /// <summary>
+    /// How many packs; a part of a pack (0.5) is an open one; null for all that are still to come of the order.
+    /// </summary>
     public decimal? Packs { get; init; }
 
-    /// <summary>The price of one pack; null when it is not said: that of the order, if the line names one, else nothing.</summary>
+    /// <summary>
+    /// The price of one pack; null when it is not said: that of the order, if the line names one, else nothing.
+    /// </summary>
     public Money? Price { get; init; }
 
     /// <summary>The expiry date printed on the packs.</summary>

@@ -17,7 +17,9 @@ public sealed record Discard : Entry
     /// <summary>The waste jug that takes a bath, or a liquid; null when it goes elsewhere.</summary>
     public string? Jug { get; init; }
 
-    /// <summary>The place that took it, where it went into no jug: a collection point. Null when it is not said.</summary>
+    /// <summary>
+    /// The place that took it, where it went into no jug: a collection point. Null when it is not said.
+    /// </summary>
     public string? To { get; init; }
 
     /// <inheritdoc/>

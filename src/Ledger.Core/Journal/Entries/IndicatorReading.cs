@@ -1,6 +1,9 @@
 namespace Ledger.Core.Journal.Entries;
 
-/// <summary>Somebody looked at a bath's indicator. The colour that the item names ends the bath's use; another one is put down only.</summary>
+/// <summary>
+/// Somebody looked at a bath's indicator. The colour that the item names ends the bath's use; another one is put down
+/// only.
+/// </summary>
 public sealed record IndicatorReading : Entry
 {
     /// <summary>The bath.</summary>

@@ -64,9 +64,9 @@ public static class NoticeKindNames
     /// <summary>All of them, in the order of the kinds.</summary>
     public static IReadOnlyList<string> Kinds { get; } =
     [
-        "bath-exhausted", "bath-expired", "bath-ending", "expired", "expires-soon", "below-minimum", "loaded-long", "exposed-long", "side-faulty", "order-due",
-        "order-late", "price-rise", "replenisher-due", "control-strip-out", "jug-full", "jug-old", "cannot-be-said",
-        "under-suspicion",
+        "bath-exhausted", "bath-expired", "bath-ending", "expired", "expires-soon", "below-minimum",
+        "loaded-long", "exposed-long", "side-faulty", "order-due", "order-late", "price-rise",
+        "replenisher-due", "control-strip-out", "jug-full", "jug-old", "cannot-be-said", "under-suspicion",
     ];
 
     /// <summary>The kind's name.</summary>

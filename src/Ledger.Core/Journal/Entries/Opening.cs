@@ -9,7 +9,10 @@ public sealed record Opening : Entry
     /// <summary>The batch the container must be of, when an item is named; may be empty.</summary>
     public string Batch { get; init; } = "";
 
-    /// <summary>How many sealed envelopes of the same size are in it, when they are kept apart; null for a box without envelopes.</summary>
+    /// <summary>
+    /// How many sealed envelopes of the same size are in it, when they are kept apart; null for a box without
+    /// envelopes.
+    /// </summary>
     public int? Envelopes { get; init; }
 
     /// <inheritdoc/>

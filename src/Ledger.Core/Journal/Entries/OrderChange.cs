@@ -2,7 +2,10 @@ using Ledger.Core.Measures;
 
 namespace Ledger.Core.Journal.Entries;
 
-/// <summary>What becomes of an order before it comes: another day, a back-order, other packs or price. What is null stays as it was.</summary>
+/// <summary>
+/// What becomes of an order before it comes: another day, a back-order, other packs or price. What is null stays as it
+/// was.
+/// </summary>
 public sealed record OrderChange : Entry
 {
     /// <summary>The order's name.</summary>

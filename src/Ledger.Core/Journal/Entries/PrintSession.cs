@@ -9,7 +9,9 @@ public sealed record PrintSession : Entry
     /// <summary>What was printed.</summary>
     public required IReadOnlyList<PrintLine> Lines { get; init; }
 
-    /// <summary>The fixer that the paper went through, the first one of a pair; null for the only one for paper.</summary>
+    /// <summary>
+    /// The fixer that the paper went through, the first one of a pair; null for the only one for paper.
+    /// </summary>
     public string? Bath { get; init; }
 
     /// <summary>The negatives that were printed, by their numbers or those of their sheets; may be empty.</summary>
@@ -25,7 +27,9 @@ public sealed record PrintLine
     /// <summary>The paper's code.</summary>
     public required string Item { get; init; }
 
-    /// <summary>How many sheets left the box, whole or to be cut; none when the strips come from a sheet that was cut before.</summary>
+    /// <summary>
+    /// How many sheets left the box, whole or to be cut; none when the strips come from a sheet that was cut before.
+    /// </summary>
     public int Sheets { get; init; }
 
     /// <summary>How many strips went through the baths; 0 when the sheets did whole.</summary>

@@ -3,7 +3,9 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Entries;
 
-/// <summary>Two-bath fixing goes on by one step: the first bath is discarded, the second moves up, a new one is second.</summary>
+/// <summary>
+/// Two-bath fixing goes on by one step: the first bath is discarded, the second moves up, a new one is second.
+/// </summary>
 public sealed record Rotation : Entry
 {
     /// <summary>Either bath of the pair; null when there is only one pair.</summary>
@@ -12,7 +14,9 @@ public sealed record Rotation : Entry
     /// <summary>The name of the new bath.</summary>
     public required string NewBath { get; init; }
 
-    /// <summary>The code of the item it is mixed from; null for that of the bath that moves up. So are the next three.</summary>
+    /// <summary>
+    /// The code of the item it is mixed from; null for that of the bath that moves up. So are the next three.
+    /// </summary>
     public string? Item { get; init; }
 
     /// <summary>How much working solution is made.</summary>
@@ -36,7 +40,9 @@ public sealed record Rotation : Entry
     /// <summary>The waste jug that takes the first bath; null when it goes elsewhere.</summary>
     public string? Jug { get; init; }
 
-    /// <summary>Whether more may be poured than the book holds; the difference is then booked as found by a count.</summary>
+    /// <summary>
+    /// Whether more may be poured than the book holds; the difference is then booked as found by a count.
+    /// </summary>
     public bool BooksDifference { get; init; }
 
     /// <inheritdoc/>

@@ -17,28 +17,34 @@ public sealed record SessionLog : Entry
     public required IReadOnlyList<SessionLine> Lines { get; init; }
 
     /// <summary>
-    /// The baths that the film went through, one of each item and the first one of a pair, divided by commas or blanks (F9, ST2); what is not
-    /// named is the only one that fits the process.
+    /// The baths that the film went through, one of each item and the first one of a pair, divided by commas or blanks
+    /// (F9, ST2); what is not named is the only one that fits the process.
     /// </summary>
     public string? Bath { get; init; }
 
-    /// <summary>Whether more may be used than the book holds; the difference is then booked as found by a count.</summary>
+    /// <summary>
+    /// Whether more may be used than the book holds; the difference is then booked as found by a count.
+    /// </summary>
     public bool BooksDifference { get; init; }
 
     /// <summary>
-    /// Containers to reach for before others of the same item, in this order: what a plan suggested, first expired first out. May be empty.
+    /// Containers to reach for before others of the same item, in this order: what a plan suggested, first expired
+    /// first out. May be empty.
     /// </summary>
     public IReadOnlyList<string> DrawFirst { get; init; } = [];
 
     /// <summary>The name of the plan that the session realises; null for a session that was not planned.</summary>
     public string? Plan { get; init; }
 
-    /// <summary>Whether any line says what was measured out; otherwise each line is a batch and takes what the process asks.</summary>
+    /// <summary>
+    /// Whether any line says what was measured out; otherwise each line is a batch and takes what the process asks.
+    /// </summary>
     public bool SaysDeveloper => Lines.Any(line => line.Developer is not null || line.DeveloperWeight is not null);
 
     /// <summary>
-    /// The lines that went through the trays together, dummies left out, by their place among <see cref="Lines"/> counting from 0. Where no
-    /// developer is said, each line is a batch; otherwise a line without any went into the tray together with the one before it.
+    /// The lines that went through the trays together, dummies left out, by their place among <see cref="Lines"/>
+    /// counting from 0. Where no developer is said, each line is a batch; otherwise a line without any went into the
+    /// tray together with the one before it.
     /// </summary>
     public IReadOnlyList<IReadOnlyList<int>> Batches()
     {
@@ -73,17 +79,21 @@ public sealed record SessionLine
     public string Group { get; init; } = "";
 
     /// <summary>
-    /// The concentrate measured out. When no line says it, each line is a batch and takes the larger of the dilution's amount and the
-    /// minimum for its area.
+    /// The concentrate measured out. When no line says it, each line is a batch and takes the larger of the dilution's
+    /// amount and the minimum for its area.
     /// </summary>
     public Volume? Developer { get; init; }
 
     /// <summary>
-    /// Parts B, C… measured out beside it, in the order of the dilution; none for what the dilution asks beside <see cref="Developer"/>.
+    /// Parts B, C… measured out beside it, in the order of the dilution; none for what the dilution asks beside
+    /// <see cref="Developer"/>.
     /// </summary>
     public IReadOnlyList<Volume> OtherParts { get; init; } = [];
 
-    /// <summary>The same where it was weighed: grams, which the developer's density turns into its volume; null when it was measured.</summary>
+    /// <summary>
+    /// The same where it was weighed: grams, which the developer's density turns into its volume; null when it was
+    /// measured.
+    /// </summary>
     public Quantity? DeveloperWeight { get; init; }
 
     /// <summary>What became of the sheets.</summary>
@@ -93,8 +103,8 @@ public sealed record SessionLine
     public string? Container { get; init; }
 
     /// <summary>
-    /// Where known sheets come from instead: holder sides (E07-1, E07-2), a box of exposed sheets (fen80 N), or sheets by number (#12);
-    /// null for sheets that are only counted.
+    /// Where known sheets come from instead: holder sides (E07-1, E07-2), a box of exposed sheets (fen80 N), or sheets
+    /// by number (#12); null for sheets that are only counted.
     /// </summary>
     public string? From { get; init; }
 

@@ -2,7 +2,9 @@ using Ledger.Core.Measures;
 
 namespace Ledger.Core.Journal.Entries;
 
-/// <summary>What is really there is counted or measured; the difference from the book is posted with its reason.</summary>
+/// <summary>
+/// What is really there is counted or measured; the difference from the book is posted with its reason.
+/// </summary>
 public sealed record StockCount : Entry
 {
     /// <summary>The code of a container, or of an item for all its containers together.</summary>

@@ -9,7 +9,9 @@ public sealed record StorageMove : Entry
     /// <summary>Where it is kept now.</summary>
     public required string To { get; init; }
 
-    /// <summary>The first day on which it may be opened after the cold; null for what the setting thaw-hours gives.</summary>
+    /// <summary>
+    /// The first day on which it may be opened after the cold; null for what the setting thaw-hours gives.
+    /// </summary>
     public LocalDate? OpensFrom { get; init; }
 
     /// <inheritdoc/>

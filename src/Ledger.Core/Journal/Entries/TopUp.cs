@@ -3,8 +3,8 @@ using Ledger.Core.Measures;
 namespace Ledger.Core.Journal.Entries;
 
 /// <summary>
-/// Fresh solution is added to a bath: replenisher to a developer, working solution to what the film has carried away. It does not add to
-/// the bath's capacity: what the film left in it is still there.
+/// Fresh solution is added to a bath: replenisher to a developer, working solution to what the film has carried away.
+/// It does not add to the bath's capacity: what the film left in it is still there.
 /// </summary>
 public sealed record TopUp : Entry
 {
@@ -32,7 +32,9 @@ public sealed record TopUp : Entry
     /// <summary>The container to draw from; null for the one used first.</summary>
     public string? Container { get; init; }
 
-    /// <summary>Whether more may be poured than the book holds; the difference is then booked as found by a count.</summary>
+    /// <summary>
+    /// Whether more may be poured than the book holds; the difference is then booked as found by a count.
+    /// </summary>
     public bool BooksDifference { get; init; }
 
     /// <inheritdoc/>

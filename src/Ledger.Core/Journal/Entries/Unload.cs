@@ -1,12 +1,14 @@
 namespace Ledger.Core.Journal.Entries;
 
 /// <summary>
-/// Sheets leave their holders: exposed ones for the box of their film and group, the others back to a box or envelope. Sheets in a box of
-/// exposed ones that was labelled wrongly go to another one in the same way.
+/// Sheets leave their holders: exposed ones for the box of their film and group, the others back to a box or envelope.
+/// Sheets in a box of exposed ones that was labelled wrongly go to another one in the same way.
 /// </summary>
 public sealed record Unload : Entry
 {
-    /// <summary>The sides, such as E07-2, or sheets such as #12, or a box of exposed sheets such as "fen80 N".</summary>
+    /// <summary>
+    /// The sides, such as E07-2, or sheets such as #12, or a box of exposed sheets such as "fen80 N".
+    /// </summary>
     public required IReadOnlyList<string> From { get; init; }
 
     /// <summary>Another group than the exposure notes say; empty for the one they say.</summary>

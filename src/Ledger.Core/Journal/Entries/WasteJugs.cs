@@ -34,7 +34,10 @@ public sealed record JugFilling : Entry
     public override string Kind => "jug-filling";
 }
 
-/// <summary>A jug is handed over. Whether where it goes is right is for the maker's safety data sheet and the local rules to say.</summary>
+/// <summary>
+/// A jug is handed over. Whether where it goes is right is for the maker's safety data sheet and the local rules to
+/// say.
+/// </summary>
 public sealed record JugHandover : Entry
 {
     /// <summary>The jug.</summary>

@@ -10,13 +10,16 @@ public static class Amending
     /// <param name="text">Its texts; they are changed.</param>
     /// <param name="changes">What is to be said.</param>
     /// <param name="problems">What is no field of the kind.</param>
-    public static void Apply(EntryKind kind, EntryText text, IReadOnlyList<FieldChange> changes, ICollection<FieldProblem> problems)
+    public static void Apply(EntryKind kind, EntryText text, IReadOnlyList<FieldChange> changes,
+        ICollection<FieldProblem> problems)
     {
-        foreach (var change in changes.Where(change => change.Field.Length > 0).Select(change => Placed(change, kind, text)))
+        foreach (var change in changes.Where(change => change.Field.Length > 0)
+            .Select(change => Placed(change, kind, text)))
             if (change.Line == 0)
                 Set(text, kind.AllFields, change, problems);
             else if (kind.Line is not { } line || change.Line > text.Lines.Count + 1)
-                problems.Add(new(null, change.Line, change.Field, text.Lines.Count == 0 ? "a field without a line" : $"a line up to {text.Lines.Count + 1}"));
+                problems.Add(new(null, change.Line, change.Field,
+                    text.Lines.Count == 0 ? "a field without a line" : $"a line up to {text.Lines.Count + 1}"));
             else
             {
                 if (change.Line > text.Lines.Count)
@@ -31,7 +34,9 @@ public static class Amending
                 text.Lines.RemoveAt(gone.Line - 1);
     }
 
-    /// <summary>Changes as somebody typed them, each value as a document has it: in the column's unit, with a date in full.</summary>
+    /// <summary>
+    /// Changes as somebody typed them, each value as a document has it: in the column's unit, with a date in full.
+    /// </summary>
     /// <param name="said">The entry as it holds now.</param>
     /// <param name="changes">What was typed.</param>
     /// <param name="typed">The terms of somebody who types.</param>
@@ -46,7 +51,8 @@ public static class Amending
         foreach (var change in changes.Select(change => Placed(change, kind, text)))
         {
             var (fields, within) = change.Line > 0 && kind.Line is { } line
-                ? (line.Fields, change.Line <= text.Lines.Count ? text.Lines[change.Line - 1] : new()) : (kind.AllFields, text);
+                ? (line.Fields, change.Line <= text.Lines.Count ? text.Lines[change.Line - 1] : new())
+                : (kind.AllFields, text);
             var field = Named(fields, change.Field);
             if (field is null || change.Value.Length == 0)
             {
@@ -75,17 +81,19 @@ public static class Amending
     /// <summary>The changes that make one version of an entry into another.</summary>
     public static IReadOnlyList<FieldChange> Between(EntryKind kind, EntryText before, EntryText after)
     {
-        var changes = Differences(kind.AllFields.Where(field => field != CommonFields.Reference), before, after, 0).ToList();
+        var changes = Differences(kind.AllFields.Where(field => field != CommonFields.Reference),
+            before, after, 0).ToList();
         for (var i = 0; i < after.Lines.Count; i++)
-            changes.AddRange(Differences(kind.Line!.Fields, i < before.Lines.Count ? before.Lines[i] : new(), after.Lines[i], i + 1));
+            changes.AddRange(Differences(kind.Line!.Fields, i < before.Lines.Count ? before.Lines[i] : new(),
+                after.Lines[i], i + 1));
         for (var i = after.Lines.Count; i < before.Lines.Count; i++)
             changes.Add(new(i + 1, "", ""));
         return changes;
     }
 
     /// <summary>
-    /// What a second telling of an entry says otherwise. What it only leaves out it does not deny, and letters of either case are the same;
-    /// other lines take the place of those that were there.
+    /// What a second telling of an entry says otherwise. What it only leaves out it does not deny, and letters of
+    /// either case are the same; other lines take the place of those that were there.
     /// </summary>
     /// <param name="kind">The kind of the entry.</param>
     /// <param name="said">What it says.</param>
@@ -108,37 +116,48 @@ public static class Amending
     }
 
     /// <summary>
-    /// An answer to what was asked is no part of what is told, nor a place in the day, nor the day of a definition, which a file need not name.
+    /// An answer to what was asked is no part of what is told, nor a place in the day, nor the day of a definition,
+    /// which a file need not name.
     /// </summary>
-    private static bool IsTold(Field field, EntryKind kind) => field != CommonFields.Anyway && field != CommonFields.Before
-        && field != CommonFields.Reference && (field != CommonFields.Date || kind.IsDated);
+    private static bool IsTold(Field field, EntryKind kind) =>
+        field != CommonFields.Anyway && field != CommonFields.Before
+            && field != CommonFields.Reference && (field != CommonFields.Date || kind.IsDated);
 
     private static EntryText Overlaid(IEnumerable<Field> fields, EntryText said, EntryText told)
     {
         var text = new EntryText();
         foreach (var field in fields)
-            text[field] = told[field].Length == 0 || told[field].Equals(said[field], StringComparison.OrdinalIgnoreCase) ? said[field] : told[field];
+            text[field] = told[field].Length == 0 || told[field].Equals(said[field], StringComparison.OrdinalIgnoreCase)
+                ? said[field]
+                : told[field];
         return text;
     }
 
-    private static IEnumerable<FieldChange> Differences(IEnumerable<Field> fields, EntryText before, EntryText after, int line) =>
-        fields.Where(field => before[field] != after[field]).Select(field => new FieldChange(line, field.Name, after[field]));
+    private static IEnumerable<FieldChange> Differences(IEnumerable<Field> fields, EntryText before,
+        EntryText after, int line) =>
+        fields.Where(field => before[field] != after[field])
+            .Select(field => new FieldChange(line, field.Name, after[field]));
 
     /// <summary>A field of the only line needs no line's number.</summary>
     private static FieldChange Placed(FieldChange change, EntryKind kind, EntryText text) =>
-        change.Line == 0 && Named(kind.AllFields, change.Field) is null && text.Lines.Count == 1 && kind.Line is { } line
+        change.Line == 0 && Named(kind.AllFields, change.Field) is null && text.Lines.Count == 1
+            && kind.Line is { } line
             && Named(line.Fields, change.Field) is not null ? change with { Line = 1 } : change;
 
     private static Field? Named(IEnumerable<Field> fields, string name) => fields.FirstOrDefault(field =>
-        field.Name.Equals(name, StringComparison.OrdinalIgnoreCase) || field.JsonName.Equals(name, StringComparison.OrdinalIgnoreCase));
+        field.Name.Equals(name, StringComparison.OrdinalIgnoreCase)
+            || field.JsonName.Equals(name, StringComparison.OrdinalIgnoreCase));
 
-    private static void Set(EntryText text, IReadOnlyList<Field> fields, FieldChange change, ICollection<FieldProblem> problems)
+    private static void Set(EntryText text, IReadOnlyList<Field> fields, FieldChange change,
+        ICollection<FieldProblem> problems)
     {
         var named = Named(fields, change.Field);
         if (named is null || named == CommonFields.Reference)
             problems.Add(new(
                 null, change.Line, change.Field,
-                $"one of the fields {string.Join(", ", fields.Where(field => field != CommonFields.Reference).Select(field => field.Name))}"));
+                "one of the fields "
+                    + $"{string.Join(", ", fields.Where(field => field != CommonFields.Reference)
+                        .Select(field => field.Name))}"));
         else
             text[named] = change.Value;
     }

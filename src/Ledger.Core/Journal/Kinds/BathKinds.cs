@@ -14,7 +14,9 @@ internal static class BathKind
     {
         Help = "a name of its own, never used before, such as F3", Example = "F3", IsNeeded = true, IsArgument = true,
         Width = 10,
-        Offer = (_, holdings) => holdings.Baths.LastOrDefault() is { } last ? NextName.After(last.Code, name => holdings.Bath(name) is not null) : null,
+        Offer = (_, holdings) => holdings.Baths.LastOrDefault() is { } last
+            ? NextName.After(last.Code, name => holdings.Bath(name) is not null)
+            : null,
     };
 
     private static readonly Field<string> Item = new("item", Notations.Known("ITEM"))
@@ -22,7 +24,8 @@ internal static class BathKind
         Label = "Mixed from", Help = "the item it is mixed from", Example = "tarnfix", IsNeeded = true,
         IsArgument = true, Width = 16,
         Choices = (_, holdings) => Mixable(holdings).Select(item => item.Code),
-        Offer = (_, holdings) => holdings.Baths.LastOrDefault()?.Item ?? Mixable(holdings).FirstOrDefault(item => item.Role == ItemRole.Fixer)?.Code,
+        Offer = (_, holdings) => holdings.Baths.LastOrDefault()?.Item
+            ?? Mixable(holdings).FirstOrDefault(item => item.Role == ItemRole.Fixer)?.Code,
     };
 
     private static readonly Field<Volume> WorkingVolume = new("working_ml", Notations.Volume)
@@ -30,17 +33,21 @@ internal static class BathKind
         Label = "Made, ml", Option = "--volume", Help = "how much working solution is made, such as 1500ml or 1.5l",
         Example = "1500", IsNeeded = true,
         IsArgument = true, Width = 8,
-        Offer = (read, holdings) => Like(read, holdings) is { } like ? $"{Scaled.ToText(like.WorkingVolume.Millilitres, 3)} ml" : null,
+        Offer = (read, holdings) => Like(read, holdings) is { } like
+            ? $"{Scaled.ToText(like.WorkingVolume.Millilitres, 3)} ml"
+            : null,
     };
 
     private static readonly Field<Dilution> Dilution = new("dilution", Notations.Dilution)
     {
         Help = "how it is diluted, such as 1+4; otherwise as the item usually is", Example = "1+4", Width = 10,
         Offer = (read, holdings) =>
-            Like(read, holdings)?.Dilution.Text ?? (read.Find(Item) is { } code ? holdings.Item(code)?.Dilution?.Text : null),
+            Like(read, holdings)?.Dilution.Text
+                ?? (read.Find(Item) is { } code ? holdings.Item(code)?.Dilution?.Text : null),
     };
 
-    private static readonly Field<Quantity> Amount = SharedFields.Measured((read, terms) => read.Find(Item) is { } code ? terms.ItemOf(code) : null);
+    private static readonly Field<Quantity> Amount =
+        SharedFields.Measured((read, terms) => read.Find(Item) is { } code ? terms.ItemOf(code) : null);
 
     private static readonly Field<BathMaterial> Material = new("material", Words.Materials)
     {
@@ -55,7 +62,8 @@ internal static class BathKind
         Label = "Second after",
         Help = "two-bath fixing: the first bath of the pair; nothing for a bath alone or for the first itself",
         Example = "", Width = 10,
-        Choices = (_, holdings) => holdings.WorkingBaths.Where(bath => holdings.SecondAfter(bath) is null).Select(bath => bath.Code),
+        Choices = (_, holdings) => holdings.WorkingBaths.Where(bath => holdings.SecondAfter(bath) is null)
+            .Select(bath => bath.Code),
     };
 
     private static readonly Field<WorkingContainer> StandsIn = new("stands_in", Words.Containers)
@@ -75,8 +83,8 @@ internal static class BathKind
         Purpose = "Records a working solution that is mixed and used again: fixer, stop bath, wash aid.",
         Details =
         [
-            "For two-bath fixing, mix the second bath and name the first. Wear gloves and eye protection and see to fresh air; the maker's safety "
-            + "data sheet and local rules govern.",
+            "For two-bath fixing, mix the second bath and name the first. Wear gloves and eye protection and see to "
+                + "fresh air; the maker's safety data sheet and local rules govern.",
         ],
         Example = "F6 tarnfix 1.5l --dilution 1+4",
         Bound =
@@ -111,7 +119,9 @@ internal static class BathKind
         bath => bath.Item.Equals(read.Find(Item), StringComparison.OrdinalIgnoreCase));
 }
 
-/// <summary>record rotation, rotations.csv: a pair goes on by one step. What is not said is as the bath that moves up has it.</summary>
+/// <summary>
+/// record rotation, rotations.csv: a pair goes on by one step. What is not said is as the bath that moves up has it.
+/// </summary>
 internal static class RotationKind
 {
     private const string Usual = "rotated";
@@ -146,7 +156,9 @@ internal static class RotationKind
     };
 
     private static readonly Field<Quantity> Amount = SharedFields.Measured(
-        (read, terms) => read.Find(Item) is { } code ? terms.ItemOf(code) : read.Find(Bath) is { } bath ? terms.HeldIn(bath) : null);
+        (read, terms) => read.Find(Item) is { } code
+            ? terms.ItemOf(code)
+            : read.Find(Bath) is { } bath ? terms.HeldIn(bath) : null);
 
     private static readonly Field<string> Reason = new("reason", Notations.Line(200))
     {
@@ -164,11 +176,14 @@ internal static class RotationKind
         Caution = UsualCautions.Handling,
         File = "rotations",
         Title = "Rotate the pair",
-        Purpose = "Goes on with two-bath fixing: the first bath is discarded, the second moves up, and a new second bath is mixed.",
+        Purpose = "Goes on with two-bath fixing: the first bath is discarded, the second moves up, and a new second "
+            + "bath is mixed.",
         Details =
         [
-            "Each bath keeps its own mixing date. The setting rotation-ceiling says how often a pair is rotated before a fresh pair is mixed.",
-            "Used fixer holds silver: local rules and the maker's safety data sheet say where it may go. Wear gloves and eye protection.",
+            "Each bath keeps its own mixing date. The setting rotation-ceiling says how often a pair is rotated before "
+                + "a fresh pair is mixed.",
+            "Used fixer holds silver: local rules and the maker's safety data sheet say where it may go. Wear gloves "
+                + "and eye protection.",
         ],
         Example = "F6 --bath F4 --jug J2",
         ExampleNeeds = ["setting rotation-ceiling 4"],
@@ -199,10 +214,12 @@ internal static class RotationKind
 
     /// <summary>The first bath of the pair that was named, by either of its baths.</summary>
     private static Bath? PairOf(FieldValues read, Holdings holdings) => read.Find(Bath) is { } named
-        ? Pairs(holdings).FirstOrDefault(first => first == holdings.Bath(named) || holdings.SecondAfter(first) == holdings.Bath(named))
+        ? Pairs(holdings).FirstOrDefault(first => first == holdings.Bath(named)
+            || holdings.SecondAfter(first) == holdings.Bath(named))
         : Pairs(holdings).FirstOrDefault();
 
-    private static IEnumerable<Bath> Pairs(Holdings holdings) => holdings.WorkingBaths.Where(bath => holdings.SecondAfter(bath) is not null);
+    private static IEnumerable<Bath> Pairs(Holdings holdings) =>
+        holdings.WorkingBaths.Where(bath => holdings.SecondAfter(bath) is not null);
 }
 
 /// <summary>record top-up, top_ups.csv: fresh solution or replenisher goes into a bath.</summary>
@@ -221,7 +238,8 @@ internal static class TopUpKind
         Width = 8,
         Offer = (read, holdings) => Of(read, holdings) is { } bath
             && new BathReading(bath, holdings.AsOf).Replenishment is { } due && due.Due > default(Volume)
-            ? $"{Scaled.ToText(due.Due.RoundedTo(holdings.Settings.Tray.Graduate ?? Volume.FromMillilitres(0.1m)).Millilitres, 3)} ml"
+            ? $"{Scaled.ToText(due.Due.RoundedTo(holdings.Settings.Tray.Graduate ?? Volume.FromMillilitres(0.1m))
+                .Millilitres, 3)} ml"
             : null,
     };
 
@@ -238,16 +256,19 @@ internal static class TopUpKind
     };
 
     private static readonly Field<Quantity> Amount = SharedFields.Measured(
-        (read, terms) => (read.Find(Item) ?? read.Find(Bath)) is { } code ? terms.ItemOf(code) ?? terms.HeldIn(code) : null);
+        (read, terms) => (read.Find(Item) ?? read.Find(Bath)) is { } code
+            ? terms.ItemOf(code) ?? terms.HeldIn(code)
+            : null);
 
     private static readonly Field<Volume> Bled = new("poured_off_ml", Notations.Volume)
     {
-        Label = "Taken out, ml", Option = "--poured-off", Help = "used solution taken out first to make room; it goes into a jug",
-        Example = "", Width = 8,
+        Label = "Taken out, ml", Option = "--poured-off",
+        Help = "used solution taken out first to make room; it goes into a jug", Example = "", Width = 8,
     };
 
     private static readonly Field<string> Jug = SharedFields.JugFor(
-        (read, holdings) => Of(read, holdings) is { } bath ? WasteKinds.Of(bath.Role) : null, (read, _) => read.Maybe(Bled) > default(Volume));
+        (read, holdings) => Of(read, holdings) is { } bath ? WasteKinds.Of(bath.Role) : null,
+        (read, _) => read.Maybe(Bled) > default(Volume));
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<TopUp>
@@ -256,7 +277,8 @@ internal static class TopUpKind
         Caution = UsualCautions.Handling,
         File = "top_ups",
         Title = "Replenish or top up",
-        Purpose = "Adds fresh solution to a bath: replenisher for a developer, working solution or water for what the film carried out.",
+        Purpose = "Adds fresh solution to a bath: replenisher for a developer, working solution or water for what the "
+            + "film carried out.",
         Details = ["The bath's capacity stays what it was, because what the film left in it is still there."],
         Example = "F4 100ml",
         Bound =
@@ -277,5 +299,6 @@ internal static class TopUpKind
         },
     };
 
-    private static Bath? Of(FieldValues read, Holdings holdings) => read.Find(Bath) is { } code ? holdings.Bath(code) : null;
+    private static Bath? Of(FieldValues read, Holdings holdings) =>
+        read.Find(Bath) is { } code ? holdings.Bath(code) : null;
 }

@@ -63,7 +63,8 @@ internal static class IndicatorKind
         Help = "the colour of its indicator, such as yellow or purple", Example = "purple", IsNeeded = true,
         IsArgument = true, Width = 12,
         Choices = (read, holdings) =>
-            [(read.Find(BathNoteFields.Bath) is { } bath ? holdings.Bath(bath)?.Indicator : null) ?? "purple", "yellow"],
+            [(read.Find(BathNoteFields.Bath) is { } bath ? holdings.Bath(bath)?.Indicator : null) ?? "purple",
+                "yellow"],
     };
 
     /// <summary>The kind.</summary>
@@ -74,7 +75,9 @@ internal static class IndicatorKind
         File = "indicators",
         Title = "Indicator",
         Purpose = "Records the colour of a bath's indicator; at the colour that its item names the bath is exhausted.",
-        Details = ["At any other colour the bath is used on. The colour is a setting of the item: record item ITEM --indicator COLOUR"],
+        Details = [
+            "At any other colour the bath is used on. The colour is a setting of the item: record item ITEM "
+                + "--indicator COLOUR"],
         Example = "ST1 purple",
         ExampleNeeds = ["item citric-stop --indicator purple", "bath ST1 citric-stop 1l --dilution 1+0 --amount 15g"],
         Bound = [new(BathNoteFields.Bath, entry => entry.Bath), new(Colour, entry => entry.Colour)],
@@ -103,7 +106,9 @@ internal static class SilverTestKind
         File = "silver_tests",
         Title = "Silver in a fixer",
         Purpose = "Records how much silver a test strip showed in a fixer.",
-        Details = ["The settings silver-limit-film, silver-limit-paper and silver-limit-paper-first say at how much a bath is exhausted."],
+        Details = [
+            "The settings silver-limit-film, silver-limit-paper and silver-limit-paper-first say at how much a bath is "
+                + "exhausted."],
         Example = "F4 3.5",
         Bound = [new(BathNoteFields.Bath, entry => entry.Bath), new(Grams, entry => entry.GramsPerLitre)],
         With = values => new()
@@ -149,11 +154,12 @@ internal static class ResidualTestKind
         Caution = UsualCautions.Handling,
         File = "residual_tests",
         Title = "Residual test",
-        Purpose = "Records what is left in film or paper: the residual silver test after fixing, the residual hypo test after washing.",
+        Purpose = "Records what is left in film or paper: the residual silver test after fixing, the residual hypo "
+            + "test after washing.",
         Details =
         [
-            "Silver that is left says that the fixer is exhausted, hypo that is left that the wash aid is. A figure above the setting "
-            + "residual-hypo-limit has failed, whatever else is said.",
+            "Silver that is left says that the fixer is exhausted, hypo that is left that the wash aid is. A figure "
+                + "above the setting residual-hypo-limit has failed, whatever else is said.",
         ],
         Example = "F4 silver \"no stain\" --session S22",
         Bound =
@@ -197,7 +203,8 @@ internal static class ControlStripKind
         Purpose = "Records what a control strip showed of a developer that is replenished.",
         Details =
         [
-            "The limits are yours. Today and the next session warn of a strip out of limits until another one is within them.",
+            "The limits are yours. Today and the next session warn of a strip out of limits until another one is "
+                + "within them.",
         ],
         Example = "D1 \"speed -0.12\" --within-limits no",
         ExampleNeeds = ["bath D1 syrup 1l --dilution 1+49"],

@@ -6,8 +6,9 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Journal.Kinds;
 
 /// <summary>
-/// So many like bottles that something is filled into: what a line of decanting says. The entry keeps bottle by bottle; a line is a run of them
-/// of one size, all full but perhaps the last, all with names or none. So a row, a form and a phrase ("4 of 250ml with 64ml") say the same.
+/// So many like bottles that something is filled into: what a line of decanting says. The entry keeps bottle by bottle;
+/// a line is a run of them of one size, all full but perhaps the last, all with names or none. So a row, a form and a
+/// phrase ("4 of 250ml with 64ml") say the same.
 /// </summary>
 /// <param name="Count">How many.</param>
 /// <param name="Size">What each holds when full.</param>
@@ -31,7 +32,8 @@ internal sealed record LikeBottles(int Count, Quantity Size, Quantity? Last, IRe
         for (int first = 0, next; first < bottles.Count; first = next)
         {
             next = first + 1;
-            while (next < bottles.Count && next - first < Most && bottles[next - 1].Amount is null && bottles[next].Size == bottles[first].Size
+            while (next < bottles.Count && next - first < Most && bottles[next - 1].Amount is null
+                && bottles[next].Size == bottles[first].Size
                 && bottles[next].Name is null == bottles[first].Name is null)
                 next++;
             yield return new(
@@ -62,8 +64,10 @@ internal static class BottleFields
     };
 
     private static readonly Field<IReadOnlyList<string>> Names = new("names", new(
-        (text, read, terms) => Words.Read(text, read, terms) is { IsRead: true } names && names.Value.Count != (read.Maybe(Count) ?? 1)
-            ? Parsed.Not<IReadOnlyList<string>>($"one name for each bottle, with blanks between: {read.Maybe(Count) ?? 1}")
+        (text, read, terms) => Words.Read(text, read, terms) is { IsRead: true } names
+            && names.Value.Count != (read.Maybe(Count) ?? 1)
+            ? Parsed.Not<IReadOnlyList<string>>(
+                $"one name for each bottle, with blanks between: {read.Maybe(Count) ?? 1}")
             : Words.Read(text, read, terms),
         (names, terms) => Words.Write(names, terms)) { Placeholder = "NAMES", Divider = " " })
     {
@@ -78,7 +82,8 @@ internal static class BottleFields
     public static LineKind Line(bool isNeeded) => new LineKind<LikeBottles>
     {
         Name = "into",
-        Help = "the bottles that are filled, once for each size: how many, the size, what goes into the last, their names",
+        Help = "the bottles that are filled, once for each size: how many, the size, what goes into the last, their "
+            + "names",
         IsNeeded = isNeeded,
         Bound =
         [
@@ -113,8 +118,8 @@ internal static class DecantingKind
         Purpose = "Records that a bottle is filled into smaller ones; each keeps from that day on.",
         Details =
         [
-            "Fill them to the brim where possible; the last takes what is left. Label every bottle, and never use one that looks like a bottle for "
-            + "food or drink. Wear gloves and eye protection.",
+            "Fill them to the brim where possible; the last takes what is left. Label every bottle, and never use one "
+                + "that looks like a bottle for food or drink. Wear gloves and eye protection.",
         ],
         Example = "paperfix/2 --into \"4 of 250ml\"",
         Bound = [new(From, entry => entry.From)],
@@ -128,7 +133,9 @@ internal static class DecantingKind
     };
 }
 
-/// <summary>record stock-solution, stock_solutions.csv: a powder or concentrate is mixed into a stock solution.</summary>
+/// <summary>
+/// record stock-solution, stock_solutions.csv: a powder or concentrate is mixed into a stock solution.
+/// </summary>
 internal static class StockSolutionKind
 {
     private static readonly Field<string> Item = new("item", Notations.Known("ITEM"))
@@ -159,8 +166,9 @@ internal static class StockSolutionKind
     };
 
     private static readonly Field<Quantity> Amount = new("amount", Notations.AmountOf(
-        (read, terms) => (read.Find(From) ?? (read.Find(Item) is { } stock ? terms.ItemOf(stock)?.StockOf : null)) is { } source
-            ? terms.ItemOf(source) : null, Unit.Gram))
+        (read, terms) =>
+            (read.Find(From) ?? (read.Find(Item) is { } stock ? terms.ItemOf(stock)?.StockOf : null)) is { } source
+                ? terms.ItemOf(source) : null, Unit.Gram))
     {
         Label = "or weighed", Help = "a weighed amount, in the unit of what it is mixed from, in place of whole packs",
         Example = "", Width = 8,

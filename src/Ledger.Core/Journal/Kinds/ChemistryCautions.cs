@@ -4,7 +4,9 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Kinds;
 
-/// <summary>The cautions that stand before an act with chemistry: the kind's own line, then what the items that it names say.</summary>
+/// <summary>
+/// The cautions that stand before an act with chemistry: the kind's own line, then what the items that it names say.
+/// </summary>
 public static class ChemistryCautions
 {
     /// <summary>The cautions of what is written so far; none where no chemistry is concerned.</summary>
@@ -23,15 +25,20 @@ public static class ChemistryCautions
         [
             kind.Caution,
             .. items.Where(item => item.Cautions.Length > 0).Select(item => $"{item.Name}: {item.Cautions}"),
-            .. named.Select(holdings.Jug).OfType<WasteJug>().Select(jug => $"jug {jug.Code}, {jug.Contents}: {jug.Waste.Hazard()}").Distinct(),
+            .. named.Select(holdings.Jug).OfType<WasteJug>()
+                .Select(jug => $"jug {jug.Code}, {jug.Contents}: {jug.Waste.Hazard()}").Distinct(),
         ];
     }
 
     /// <summary>What there is to know beside the line, for the help of whatever concerns chemistry.</summary>
-    public static IReadOnlyList<string> Rest(EntryKind kind) => kind.Caution.Length == 0 ? [] : [.. UsualCautions.Sentences, UsualCautions.Governs];
+    public static IReadOnlyList<string> Rest(EntryKind kind) =>
+        kind.Caution.Length == 0 ? [] : [.. UsualCautions.Sentences, UsualCautions.Governs];
 
-    private static IEnumerable<string> Texts(EntryKind kind, EntryText text) => kind.AllFields.Select(field => text[field].Trim())
-        .Concat(kind.Line is { } line ? text.Lines.SelectMany(one => line.Fields.Select(field => one[field].Trim())) : []);
+    private static IEnumerable<string> Texts(EntryKind kind, EntryText text) =>
+        kind.AllFields.Select(field => text[field].Trim())
+            .Concat(kind.Line is { } line
+                ? text.Lines.SelectMany(one => line.Fields.Select(field => one[field].Trim()))
+                : []);
 
     /// <summary>The items that a name stands for: itself, what is in a bottle or bath, what a process uses.</summary>
     private static IEnumerable<Item> Items(string name, Holdings holdings)

@@ -1,6 +1,8 @@
 namespace Ledger.Core.Journal.Kinds;
 
-/// <summary>Words and what each of them means: the accepted names of an enumeration, in the order in which they are offered.</summary>
+/// <summary>
+/// Words and what each of them means: the accepted names of an enumeration, in the order in which they are offered.
+/// </summary>
 /// <typeparam name="T">What they mean.</typeparam>
 /// <param name="choices">The words.</param>
 public sealed class Choices<T>(params (string Word, T Meaning)[] choices)
@@ -19,7 +21,8 @@ public sealed class Choices<T>(params (string Word, T Meaning)[] choices)
     }
 
     /// <summary>The word for a meaning.</summary>
-    public string Write(T meaning) => choices.First(choice => EqualityComparer<T>.Default.Equals(choice.Meaning, meaning)).Word;
+    public string Write(T meaning) =>
+        choices.First(choice => EqualityComparer<T>.Default.Equals(choice.Meaning, meaning)).Word;
 
     private static string Plain(string word) => word.Trim().Replace('-', ' ').Replace('_', ' ');
 }

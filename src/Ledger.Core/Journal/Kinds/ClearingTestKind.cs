@@ -31,17 +31,20 @@ internal static class ClearingTestKind
 
     private static readonly Field<bool> Fresh = new("fresh", Notations.YesNo)
     {
-        Label = "The bath is fresh", Help = "the bath is fresh: later tests of this film are measured against it", Example = "no", Width = 4,
+        Label = "The bath is fresh", Help = "the bath is fresh: later tests of this film are measured against it",
+        Example = "no", Width = 4,
     };
 
     private static readonly Field<int> Sheets = new("sheets", Notations.Whole(0, 1000))
     {
-        Label = "Sheets cut up", Help = "sheets cut up for it, taken from stock; none when a scrap was used", Example = "1", Width = 6,
+        Label = "Sheets cut up", Help = "sheets cut up for it, taken from stock; none when a scrap was used",
+        Example = "1", Width = 6,
     };
 
     private static readonly Field<string> From = new("from", Notations.Known("BOX"))
     {
-        Label = "From box", Help = "the box they come from; otherwise the one used first", Example = "fen80/3", Choices = Offered.Containers,
+        Label = "From box", Help = "the box they come from; otherwise the one used first",
+        Example = "fen80/3", Choices = Offered.Containers,
     };
 
     /// <summary>The kind.</summary>
@@ -54,8 +57,8 @@ internal static class ClearingTestKind
         Purpose = "Records how long an undeveloped strip of film took to clear in a fixer.",
         Details =
         [
-            "The setting exhausted-multiple says at how many times the fresh time a bath is exhausted, and fixing-multiple for how many times the "
-            + "clearing time to fix.",
+            "The setting exhausted-multiple says at how many times the fresh time a bath is exhausted, and "
+                + "fixing-multiple for how many times the clearing time to fix.",
         ],
         Example = "F4 fen80 55",
         Bound =
@@ -67,7 +70,8 @@ internal static class ClearingTestKind
         With = values => new()
         {
             Key = values.Key, Date = values.Date, Note = values.Note, Bath = values.Of(Bath), Film = values.Of(Film),
-            Seconds = values.Of(Seconds), IsFresh = values.Of(Fresh), Sheets = values.Of(Sheets), Container = values.Find(From),
+            Seconds = values.Of(Seconds), IsFresh = values.Of(Fresh), Sheets = values.Of(Sheets),
+            Container = values.Find(From),
         },
     };
 

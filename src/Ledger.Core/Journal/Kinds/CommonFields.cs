@@ -15,17 +15,21 @@ public static class CommonFields
         Help = "a note of your own", Example = "", Width = 50,
     };
 
-    /// <summary>The entry of the same day that it happened before: its place in the day, where the order of recording is not the right one.</summary>
+    /// <summary>
+    /// The entry of the same day that it happened before: its place in the day, where the order of recording is not the
+    /// right one.
+    /// </summary>
     public static Field<string> Before { get; } = new("before", Notations.Line(500))
     {
-        Help = "the entry of the same day that it happened before, by its number or reference; otherwise it comes last in its day", Example = "", Width = 24,
+        Help = "the entry of the same day that it happened before, by its number or reference; otherwise it comes last "
+            + "in its day", Example = "", Width = 24,
     };
 
     /// <summary>From when a definition has effect.</summary>
     public static Field<FromDay> FromDay { get; } = new("from_day", Kinds.FromDay.Notation)
     {
-        Help = "from which day it has effect: a date, today, or always; otherwise the day of the entry", Example = "", Width = 12,
-        Choices = (_, _) => Kinds.FromDay.Choices,
+        Help = "from which day it has effect: a date, today, or always; otherwise the day of the entry",
+        Example = "", Width = 12, Choices = (_, _) => Kinds.FromDay.Choices,
     };
 
     /// <summary>Whether it is so although it is unlikely: what would be asked about is answered.</summary>

@@ -20,7 +20,9 @@ internal static class StorageKind
         Example = "shelf", IsNeeded = true, Width = 12,
         Choices = Offered.Storages,
         Offer = (read, holdings) => read.Find(What) is not { } code ? null
-            : holdings.Container(code)?.Storage.Trim().ToLowerInvariant() is "freezer" or "fridge" ? "shelf" : "freezer",
+            : holdings.Container(code)?.Storage.Trim().ToLowerInvariant() is "freezer" or "fridge"
+                ? "shelf"
+                : "freezer",
     };
 
     private static readonly Field<LocalDate> OpensFrom = new("open_from", Notations.Date)
@@ -59,7 +61,8 @@ internal static class OpeningKind
         Example = "fen80/3",
         IsNeeded = true, IsArgument = true, Width = 16,
         Choices = (read, holdings) =>
-            [.. holdings.Containers.Where(container => container.IsSealed).Select(container => container.Code), .. Offered.Items(read, holdings)],
+            [.. holdings.Containers.Where(container => container.IsSealed).Select(container => container.Code),
+                .. Offered.Items(read, holdings)],
     };
 
     private static readonly Field<string> Batch = new("batch", Notations.Line(60))
@@ -108,7 +111,9 @@ internal static class ExposureIndexKind
         Label = "Exposed at EI", Help = "the exposure index at which you expose it, such as 64", Example = "64",
         IsNeeded = true, IsArgument = true,
         Width = 6,
-        Offer = (read, holdings) => read.Find(Box) is { } box ? Given.Number(holdings.Container(box)?.Lot.ExposureIndex) : null,
+        Offer = (read, holdings) => read.Find(Box) is { } box
+            ? Given.Number(holdings.Container(box)?.Lot.ExposureIndex)
+            : null,
     };
 
     /// <summary>The kind.</summary>
@@ -117,7 +122,8 @@ internal static class ExposureIndexKind
         Name = "exposure-index",
         File = "exposure_indexes",
         Title = "Exposure index",
-        Purpose = "Sets the exposure index at which you expose the film of a delivery: your own figure, from your own tests.",
+        Purpose = "Sets the exposure index at which you expose the film of a delivery: your own figure, from your own "
+            + "tests.",
         Example = "fen80/7 64",
         Bound = [new(Box, entry => entry.Container), new(Index, entry => entry.ExposureIndex)],
         With = values => new()
@@ -145,7 +151,8 @@ internal static class DiscardKind
 
     private static readonly Field<Quantity> Amount = new("quantity", Notations.AmountOf(
         (read, terms) => read.Find(What) is { } what ? terms.ItemOf(what) ?? terms.HeldIn(what)
-            ?? (what.IndexOf('/', StringComparison.Ordinal) is > 0 and var at ? terms.ItemOf(what[..at]) : null) : null, Unit.Sheet))
+            ?? (what.IndexOf('/', StringComparison.Ordinal) is > 0 and var at ? terms.ItemOf(what[..at]) : null) : null,
+                Unit.Sheet))
     {
         Label = "How much", Help = "how much, such as 3 or 50ml; not needed for all of a bath, box or bottle",
         Example = "", IsArgument = true, Width = 10,
@@ -155,21 +162,25 @@ internal static class DiscardKind
     {
         Help = "why: exhausted, expired, specks, fogged", Example = "exhausted", IsNeeded = true,
         Choices = (_, _) => ["exhausted", "expired", "specks", "yellow", "smell", "fogged", "given away"],
-        Offer = (read, holdings) => read.Find(What) is not { } what ? null : holdings.Bath(what) is not { } bath ? "expired"
-            : new Baths.BathReading(bath, holdings.AsOf).State switch
-            {
-                Baths.BathState.Expired => "expired",
-                Baths.BathState.Exhausted => "exhausted",
-                _ => null,
-            },
+        Offer = (read, holdings) => read.Find(What) is not { } what
+            ? null
+            : holdings.Bath(what) is not { } bath ? "expired"
+                : new Baths.BathReading(bath, holdings.AsOf).State switch
+                {
+                    Baths.BathState.Expired => "expired",
+                    Baths.BathState.Exhausted => "exhausted",
+                    _ => null,
+                },
     };
 
     private static readonly Field<string> Jug =
-        SharedFields.JugFor(WasteOf, (read, holdings) => read.Find(What) is { } what && holdings.Bath(what) is not null);
+        SharedFields.JugFor(WasteOf,
+            (read, holdings) => read.Find(What) is { } what && holdings.Bath(what) is not null);
 
     private static readonly Field<string> To = new("to", Notations.Line(200))
     {
-        Label = "Or handed to", Help = "the place that took it, where it went into no jug: a collection point, the maker",
+        Label = "Or handed to",
+        Help = "the place that took it, where it went into no jug: a collection point, the maker",
         Example = "", Width = 30, Choices = (_, _) => ["collection point"],
     };
 
@@ -180,11 +191,13 @@ internal static class DiscardKind
         Caution = UsualCautions.Waste,
         File = "discards",
         Title = "Discard",
-        Purpose = "Records a bath that is discarded whole, or a box, a bottle or part of an item's stock that is discarded unused.",
+        Purpose = "Records a bath that is discarded whole, or a box, a bottle or part of an item's stock that is "
+            + "discarded unused.",
         Details =
         [
-            "A solution goes into a jug of its own kind of waste, or to a place that takes it. Used fixer holds silver; never mix anything with "
-            + "bleach. The maker's safety data sheet and local rules say where it may go.",
+            "A solution goes into a jug of its own kind of waste, or to a place that takes it. Used fixer holds "
+                + "silver; never mix anything with bleach. The maker's safety data sheet and local rules say where it "
+                + "may go.",
         ],
         Example = "F4 --reason expired --jug J2",
         Bound =
@@ -200,8 +213,10 @@ internal static class DiscardKind
         },
     };
 
-    private static Baths.WasteKind? WasteOf(FieldValues read, Holdings holdings) => read.Find(What) is not { } what ? null
-        : holdings.Bath(what) is { } bath ? Baths.WasteKinds.Of(bath.Role)
-        : (holdings.Item(what) ?? (holdings.Container(what) is { } bottle ? holdings.Item(bottle.Lot.Item) : null)) is { } item
-            ? Baths.WasteKinds.Of(item.Role) : null;
+    private static Baths.WasteKind? WasteOf(FieldValues read, Holdings holdings) =>
+        read.Find(What) is not { } what ? null
+            : holdings.Bath(what) is { } bath ? Baths.WasteKinds.Of(bath.Role)
+            : (holdings.Item(what)
+                ?? (holdings.Container(what) is { } bottle ? holdings.Item(bottle.Lot.Item) : null)) is { } item
+                ? Baths.WasteKinds.Of(item.Role) : null;
 }

@@ -8,19 +8,22 @@ internal static class CountKind
 {
     private static readonly Field<string> What = new("item", Notations.Known("WHAT"))
     {
-        Label = "What", Help = "a container, an item for all its containers together, a holder side, or a box of exposed sheets",
+        Label = "What",
+        Help = "a container, an item for all its containers together, a holder side, or a box of exposed sheets",
         Example = "syrup/2", IsNeeded = true, IsArgument = true, Choices = (read, holdings) =>
             [.. Offered.Containers(read, holdings), .. Offered.Items(read, holdings)],
     };
 
-    private static readonly Field<Quantity> Found = new("found", Notations.Amount((read, terms) => terms.UnitOf(read.Of(What) ?? "")))
+    private static readonly Field<Quantity> Found = new("found",
+        Notations.Amount((read, terms) => terms.UnitOf(read.Of(What) ?? "")))
     {
-        Label = "Found", Help = "what was counted, in the item's unit or another: 60.5, 20floz, 12 sheets", Example = "60.5",
-        IsNeeded = true, IsArgument = true, Width = 12,
+        Label = "Found", Help = "what was counted, in the item's unit or another: 60.5, 20floz, 12 sheets",
+        Example = "60.5", IsNeeded = true, IsArgument = true, Width = 12,
     };
 
     private static readonly Field<string> Reason = SharedFields.Reason(
-        "why it differs: dregs, spill, evaporation, miscounted", "dregs", usual: ["dregs", "spill", "evaporation", "miscounted"]);
+        "why it differs: dregs, spill, evaporation, miscounted", "dregs",
+        usual: ["dregs", "spill", "evaporation", "miscounted"]);
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<StockCount>

@@ -42,14 +42,16 @@ internal static class DeliveryKind
 
     private static readonly Field<decimal> Packs = new("packs", Notations.Number(0.000001m, 10_000, 6, "PACKS"))
     {
-        Help = "how many packs; a part of a pack, such as 0.5, is an open one; with an order, otherwise all that are still to come of it",
+        Help = "how many packs; a part of a pack, such as 0.5, is an open one; with an order, otherwise all that are "
+            + "still to come of it",
         Example = "2", IsArgument = true, Width = 8,
         Offer = (read, holdings) => Given.Number(Ordered(read, holdings)?.OutstandingPacks) ?? "1",
     };
 
     private static readonly Field<string> Item = new("item", Notations.Known("ITEM"))
     {
-        Help = "the item's code", Example = "fen80", IsNeeded = true, IsArgument = true, Width = 16, Choices = Offered.Items,
+        Help = "the item's code", Example = "fen80", IsNeeded = true, IsArgument = true, Width = 16,
+        Choices = Offered.Items,
     };
 
     private static readonly Field<string> Order = new("order", Notations.Known("ORDER"))
@@ -57,12 +59,14 @@ internal static class DeliveryKind
         Help = "the order that this delivers, whole or in part; nothing for none", Example = "spring-film", Width = 24,
         Keyword = "order",
         Choices = Offered.Orders,
-        Offer = (read, holdings) => holdings.Orders.LinesOf(read.Find(Item) ?? "").Select(found => found.Order.Code).FirstOrDefault(),
+        Offer = (read, holdings) => holdings.Orders.LinesOf(read.Find(Item) ?? "").Select(found => found.Order.Code)
+            .FirstOrDefault(),
     };
 
     private static readonly Field<Money> Price = new("price", Notations.Money)
     {
-        Label = "Price of a pack", Help = "the price of one pack, 0 for a gift; without one it is that of the order, or unknown",
+        Label = "Price of a pack",
+        Help = "the price of one pack, 0 for a gift; without one it is that of the order, or unknown",
         Example = "186.00", Width = 10, Keyword = "at",
         Offer = (read, holdings) => Ordered(read, holdings) is { Price.Millionths: > 0 } line
             ? line.Price.Text(holdings.Settings.Style) : LastPrice(read, holdings)?.Text(holdings.Settings.Style),
@@ -96,8 +100,8 @@ internal static class DeliveryKind
         Purpose = "Records what arrived in one go, one item or several; also what you own when you start the ledger.",
         Details =
         [
-            "Every pack becomes a box, bottle or packet of its own with its own dates. The discount, the shipping, duty and tax are shared over the "
-            + "lines by their value; the lines add up exactly to what was paid.",
+            "Every pack becomes a box, bottle or packet of its own with its own dates. The discount, the shipping, "
+                + "duty and tax are shared over the lines by their value; the lines add up exactly to what was paid.",
         ],
         Example = "--line \"2 fen80 at 186 in freezer\" --line \"1 syrup at 42\" --shipping 14.50 --reference inv-4711",
         ReferenceField = Invoice,
@@ -123,8 +127,8 @@ internal static class DeliveryKind
             ],
             With = values => new()
             {
-                Packs = values.Maybe(Packs), Item = values.Of(Item), Order = values.Find(Order), Price = values.Maybe(Price),
-                Batch = values.Find(Batch) ?? "", ExpiresOn = values.Maybe(Expires),
+                Packs = values.Maybe(Packs), Item = values.Of(Item), Order = values.Find(Order),
+                Price = values.Maybe(Price), Batch = values.Find(Batch) ?? "", ExpiresOn = values.Maybe(Expires),
                 Storage = values.Find(Storage) ?? "",
             },
         },
@@ -140,11 +144,15 @@ internal static class DeliveryKind
     };
 
     private static Stock.OrderLine? Ordered(FieldValues read, Holdings holdings) =>
-        read.Find(Order) is { } code && holdings.Orders.Order(code)?.LineOf(read.Find(Item) ?? "") is { IsOpen: true } line ? line : null;
+        read.Find(Order) is { } code
+            && holdings.Orders.Order(code)?.LineOf(read.Find(Item) ?? "") is { IsOpen: true } line ? line : null;
 
-    private static Stock.Lot? LastLot(FieldValues read, Holdings holdings) => holdings.ContainersOf(read.Find(Item) ?? "")
-        .Select(container => container.Lot).MaxBy(lot => (lot.ReceivedOn, lot.Id.Value));
+    private static Stock.Lot? LastLot(FieldValues read, Holdings holdings) =>
+        holdings.ContainersOf(read.Find(Item) ?? "")
+            .Select(container => container.Lot).MaxBy(lot => (lot.ReceivedOn, lot.Id.Value));
 
     private static Money? LastPrice(FieldValues read, Holdings holdings) =>
-        LastLot(read, holdings) is { IsPriced: true } lot && holdings.Item(lot.Item) is { } item ? lot.Cost.PartOf(item.Pack.Base, lot.Quantity.Base) : null;
+        LastLot(read, holdings) is { IsPriced: true } lot && holdings.Item(lot.Item) is { } item
+            ? lot.Cost.PartOf(item.Pack.Base, lot.Quantity.Base)
+            : null;
 }

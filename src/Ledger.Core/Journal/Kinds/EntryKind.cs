@@ -8,7 +8,9 @@ namespace Ledger.Core.Journal.Kinds;
 /// <param name="Get">Its value in an entry; null when it does not say it.</param>
 public sealed record FieldOf<TEntry>(Field Field, Func<TEntry, object?> Get);
 
-/// <summary>A kind of entry, described once: its form, its command, its CSV file and its JSON are made from this.</summary>
+/// <summary>
+/// A kind of entry, described once: its form, its command, its CSV file and its JSON are made from this.
+/// </summary>
 public abstract class EntryKind
 {
     /// <summary>The name in the journal and of the command: clearing-test.</summary>
@@ -38,24 +40,33 @@ public abstract class EntryKind
     /// <summary>Whether it stands on a day of its own; definitions stand on the day they are written.</summary>
     public bool IsDated { get; init; } = true;
 
-    /// <summary>Whether it defines something that has effect from a day on: a setting, a format, an item, a process, a holder.</summary>
+    /// <summary>
+    /// Whether it defines something that has effect from a day on: a setting, a format, an item, a process, a holder.
+    /// </summary>
     public abstract bool IsDefinition { get; }
 
-    /// <summary>Whether it has a place among the entries of its day; what takes back or amends stands with the entry that it is about.</summary>
+    /// <summary>
+    /// Whether it has a place among the entries of its day; what takes back or amends stands with the entry that it is
+    /// about.
+    /// </summary>
     public bool HasPlace { get; init; } = true;
 
     /// <summary>
-    /// The field whose value names the entry in a file: rows with the same one belong together, or define the same thing again. Null where the
-    /// reference alone does.
+    /// The field whose value names the entry in a file: rows with the same one belong together, or define the same
+    /// thing again. Null where the reference alone does.
     /// </summary>
     public Field? NamedBy { get; init; }
 
     /// <summary>
-    /// Whether another entry of the same name takes the place of the one before, as with items and plans. Otherwise the name is given once.
+    /// Whether another entry of the same name takes the place of the one before, as with items and plans. Otherwise the
+    /// name is given once.
     /// </summary>
     public bool IsReplaceable { get; init; }
 
-    /// <summary>The field that takes the user's reference where it is not said itself; null where a reference is only a name for the entry.</summary>
+    /// <summary>
+    /// The field that takes the user's reference where it is not said itself; null where a reference is only a name for
+    /// the entry.
+    /// </summary>
     public Field? ReferenceField { get; init; }
 
     /// <summary>The kind of its lines; null where it has none.</summary>
@@ -71,8 +82,8 @@ public abstract class EntryKind
     /// <summary>What every entry has beside its day: its note, its place in the day, and what its door asks.</summary>
     public IReadOnlyList<Field> Common => field ??=
     [
-        .. IsDefinition ? new Field[] { CommonFields.FromDay } : [], CommonFields.Note, .. HasPlace ? new Field[] { CommonFields.Before } : [],
-        CommonFields.Anyway, CommonFields.Reference,
+        .. IsDefinition ? new Field[] { CommonFields.FromDay } : [], CommonFields.Note,
+        .. HasPlace ? new Field[] { CommonFields.Before } : [], CommonFields.Anyway, CommonFields.Reference,
     ];
 
     /// <summary>Whether an entry is of this kind.</summary>

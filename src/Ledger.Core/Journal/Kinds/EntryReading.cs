@@ -21,7 +21,8 @@ public sealed class EntryReading
 
     /// <summary>Reads an entry.</summary>
     /// <param name="kind">Its kind.</param>
-    /// <param name="text">What was given. An empty date is today; the door gives a reference, its own where the user gave none.</param>
+    /// <param name="text">What was given. An empty date is today; the door gives a reference, its own where the user
+    /// gave none.</param>
     /// <param name="terms">What the reading needs to know.</param>
     public static EntryReading Read(EntryKind kind, EntryText text, ReadingTerms terms)
     {

@@ -3,7 +3,8 @@ using System.Text.Json;
 namespace Ledger.Core.Journal.Kinds;
 
 /// <summary>
-/// What a JSON Schema (draft 2020-12) says of an entry as <see cref="EntryJson"/> writes and reads it, from the description of its kind.
+/// What a JSON Schema (draft 2020-12) says of an entry as <see cref="EntryJson"/> writes and reads it, from the
+/// description of its kind.
 /// </summary>
 public static class EntrySchema
 {
@@ -78,7 +79,8 @@ public static class EntrySchema
 
     private static void Closed(IReadOnlyList<Field> fields, string? lines, Utf8JsonWriter json)
     {
-        Words("required", [.. fields.Where(field => field.IsNeeded).Select(field => field.JsonName), .. lines is null ? [] : new[] { lines }], json);
+        Words("required", [.. fields.Where(field => field.IsNeeded).Select(field => field.JsonName),
+            .. lines is null ? [] : new[] { lines }], json);
         json.WriteBoolean("additionalProperties", false);
     }
 

@@ -1,6 +1,9 @@
 namespace Ledger.Core.Journal.Kinds;
 
-/// <summary>What a door was given for an entry: a text by field, as it was typed or stands in its cell. Absent and empty are the same.</summary>
+/// <summary>
+/// What a door was given for an entry: a text by field, as it was typed or stands in its cell. Absent and empty are the
+/// same.
+/// </summary>
 public sealed class EntryText
 {
     private readonly Dictionary<string, string> _texts = [];

@@ -18,8 +18,10 @@ public sealed record FieldProblem(Field? Field, int Line, string Found, string A
     public string Sentence(Func<Field, string> nameOf, Func<LineKind, string>? linesOf = null) =>
         $"{Where(nameOf, linesOf ?? (lines => lines.Name))}found {What}; accepted is {Accepted}";
 
-    private string Where(Func<Field, string> nameOf, Func<LineKind, string> linesOf) => Lines is not null ? $"{linesOf(Lines)}: " :
-        (Line == 0 ? "" : Field is null ? $"line {Line}: " : $"line {Line}, ") + (Field is null ? "" : $"{nameOf(Field)}: ");
+    private string Where(Func<Field, string> nameOf, Func<LineKind, string> linesOf) =>
+        Lines is not null ? $"{linesOf(Lines)}: " :
+            (Line == 0 ? "" : Field is null ? $"line {Line}: " : $"line {Line}, ")
+                + (Field is null ? "" : $"{nameOf(Field)}: ");
 
     private string What => Found.Length == 0 ? "nothing" : $"\"{Shown(Found)}\"";
 

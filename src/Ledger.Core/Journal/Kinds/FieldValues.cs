@@ -20,7 +20,9 @@ public sealed class FieldValues
     /// <summary>Whether the field was said.</summary>
     public bool Has(Field field) => _values.ContainsKey(field);
 
-    /// <summary>The field's value; the type's default when it was not said, which only a field that is not needed can be.</summary>
+    /// <summary>
+    /// The field's value; the type's default when it was not said, which only a field that is not needed can be.
+    /// </summary>
     public T Of<T>(Field<T> field)
         where T : notnull => _values.TryGetValue(field, out var value) ? (T)value : default!;
 

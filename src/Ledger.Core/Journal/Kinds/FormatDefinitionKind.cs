@@ -8,7 +8,8 @@ internal static class FormatDefinitionKind
 {
     private static readonly Field<Format> Code = new("format", new(
         (text, _, terms) => terms.Formats.TryFind(text, out var known) ? known
-            : Format.CodeOf(text) is { } code ? new Format(code, Measures.Area.Unit80) : Parsed.Not<Format>($"a name: {Format.AcceptedName}"),
+            : Format.CodeOf(text) is { } code ? new Format(code, Measures.Area.Unit80)
+                : Parsed.Not<Format>($"a name: {Format.AcceptedName}"),
         (format, _) => format.Code) { Placeholder = "FORMAT" })
     {
         Help = "its name, such as 220 or postcard", Example = "220", IsNeeded = true, IsArgument = true,
@@ -40,8 +41,9 @@ internal static class FormatDefinitionKind
         Purpose = "Defines a format of your own, or another area for a known one.",
         Details =
         [
-            "A roll of 120 counts as 80 square inches by convention only. Sizes such as 7x17in and 100x125mm need no definition: they have the "
-            + "area that they say. Sessions of the past keep the area they were recorded with.",
+            "A roll of 120 counts as 80 square inches by convention only. Sizes such as 7x17in and 100x125mm need no "
+                + "definition: they have the area that they say. Sessions of the past keep the area they were recorded "
+                + "with.",
         ],
         Example = "220 --unit roll --area \"160 sqin\"",
         IsDated = false,

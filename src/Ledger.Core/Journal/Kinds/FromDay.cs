@@ -11,7 +11,9 @@ public sealed record FromDay(LocalDate? Day)
         (text, read, terms) => IsAlways(text) ? new FromDay((LocalDate?)null)
             : Notations.Date.Read(text, read, terms) is { IsRead: true } day ? new FromDay(day.Value)
             : Parsed.Not<FromDay>($"{AlwaysWord}, or {Notations.Date.Read(text, read, terms).Accepted}"),
-        (from, terms) => from.Day is { } day ? Notations.Date.Write(day, terms) : AlwaysWord) { Placeholder = "DATE|always" };
+        (from, terms) => from.Day is { } day
+            ? Notations.Date.Write(day, terms)
+            : AlwaysWord) { Placeholder = "DATE|always" };
 
     /// <summary>Whether a text says always.</summary>
     public static bool IsAlways(string text) => text.Trim().Equals(AlwaysWord, StringComparison.OrdinalIgnoreCase);

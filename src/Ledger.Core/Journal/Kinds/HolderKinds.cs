@@ -23,17 +23,20 @@ internal static class HolderDefinitionKind
     private static readonly Field<Format> Format = new("format", Notations.Format)
     {
         Help = "the format of the film it takes, such as 8x10", Example = "8x10", IsNeeded = true, Width = 12,
-        Choices = (_, holdings) => holdings.Formats.All.Where(format => format.Unit == Unit.Sheet).Select(format => format.Code),
+        Choices = (_, holdings) => holdings.Formats.All.Where(format => format.Unit == Unit.Sheet)
+            .Select(format => format.Code),
         Offer = (_, holdings) => Last(holdings)?.Format.Code ?? "8x10",
     };
 
     private static readonly Field<IReadOnlyList<string>> Sides = new("sides", new(
         (text, _, _) => Named(text) is { } sides ? sides
-            : Parsed.Not<IReadOnlyList<string>>($"the names of the sides, such as 1/2 or A/B, or how many there are, 1 to {MostSides}"),
+            : Parsed.Not<IReadOnlyList<string>>(
+                $"the names of the sides, such as 1/2 or A/B, or how many there are, 1 to {MostSides}"),
         (sides, _) => sides is [var only] && only.All(char.IsAsciiDigit) ? $"{only}/" : string.Join('/', sides))
         { Placeholder = "NAMES", Divider = "/" })
     {
-        Help = "the names of its sides, such as 1/2 or A/B, or how many there are; otherwise those of the setting side-names", Example = "1/2",
+        Help = "the names of its sides, such as 1/2 or A/B, or how many there are; otherwise those of the setting "
+            + "side-names", Example = "1/2",
         Width = 16,
         Offer = (_, holdings) => Last(holdings) is { } last
             ? string.Join('/', last.Sides.Select(side => side.Name)) : holdings.Settings.Film.SideNames,
@@ -57,7 +60,9 @@ internal static class HolderDefinitionKind
         File = "holders",
         Title = "Holder",
         Purpose = "Registers a film holder, or changes what is known of it.",
-        Details = ["A side is called by its holder and its own name: E07-2. A holder of six sheets has six sides: 1/2/3/4/5/6."],
+        Details = [
+            "A side is called by its holder and its own name: E07-2. A holder of six sheets has six sides: "
+                + "1/2/3/4/5/6."],
         Example = "E07 --format 8x10 --notch VU",
         IsDated = false,
         NamedBy = Holder,
@@ -142,7 +147,9 @@ internal static class LoadKind
         File = "loads",
         Title = "Load",
         Purpose = "Records sheets that are loaded into holders, one into each side.",
-        Details = ["A side that holds a sheet cannot be loaded again before it is unloaded. Clean a holder before you load it."],
+        Details = [
+            "A side that holds a sheet cannot be loaded again before it is unloaded. Clean a holder before you load "
+                + "it."],
         Example = "E05 E06-1 --from practice",
         Bound =
         [
@@ -155,10 +162,13 @@ internal static class LoadKind
     };
 
     private static IEnumerable<string> Free(FieldValues read, Holdings holdings) => holdings.Film.Holders
-        .Where(holder => FormatOf(read, holdings) is not { } format || holder.Format == format).SelectMany(holder => holder.Sides)
+        .Where(holder => FormatOf(read, holdings) is not { } format || holder.Format == format)
+        .SelectMany(holder => holder.Sides)
         .Where(side => side.OutOfService is null && holdings.Film.In(side) is null).Select(side => side.Code);
 
-    /// <summary>The film that was loaded last into holders of the format, as far as there is some; else one that there is.</summary>
+    /// <summary>
+    /// The film that was loaded last into holders of the format, as far as there is some; else one that there is.
+    /// </summary>
     private static string? LastLoaded(FieldValues read, Holdings holdings)
     {
         bool IsAtHand(Item film) => film is { Kind: ItemKind.Film, Unit: Unit.Sheet, IsPaper: false }
@@ -168,8 +178,10 @@ internal static class LoadKind
             ?? holdings.ItemsOf(ItemKind.Film).FirstOrDefault(IsAtHand))?.Code;
     }
 
-    private static Format? FormatOf(FieldValues read, Holdings holdings) => read.Find(Sides) is not [var first, ..] ? null
-        : (holdings.Film.Holder(first) ?? (holdings.Film.Side(first) is { } side ? holdings.Film.Holder(side.Holder) : null))?.Format;
+    private static Format? FormatOf(FieldValues read, Holdings holdings) =>
+        read.Find(Sides) is not [var first, ..] ? null
+            : (holdings.Film.Holder(first)
+                ?? (holdings.Film.Side(first) is { } side ? holdings.Film.Holder(side.Holder) : null))?.Format;
 }
 
 /// <summary>record exposure, exposures.csv: sheets in holders were exposed.</summary>
@@ -186,8 +198,8 @@ internal static class ExposureKind
 
     private static readonly Field<string> Line = new("subject", Notations.Line(200))
     {
-        Label = "Subject", Option = "--subject", Help = "the subject, in one free line: place, light, lens", Example = "mill at noon",
-        Width = 50,
+        Label = "Subject", Option = "--subject", Help = "the subject, in one free line: place, light, lens",
+        Example = "mill at noon", Width = 50,
     };
 
     /// <summary>The kind.</summary>
@@ -211,8 +223,9 @@ internal static class ExposureKind
         },
     };
 
-    private static IEnumerable<string> Loaded(FieldValues read, Holdings holdings) => holdings.Film.HoldersInUse.SelectMany(holder => holder.Sides)
-        .Where(side => holdings.Film.In(side) is { Exposure: null }).Select(side => side.Code);
+    private static IEnumerable<string> Loaded(FieldValues read, Holdings holdings) =>
+        holdings.Film.HoldersInUse.SelectMany(holder => holder.Sides)
+            .Where(side => holdings.Film.In(side) is { Exposure: null }).Select(side => side.Code);
 }
 
 /// <summary>record unload, unloads.csv: sheets leave their holders.</summary>
@@ -220,7 +233,8 @@ internal static class UnloadKind
 {
     private static readonly Field<IReadOnlyList<string>> From = new("from", Notations.LongNames("FROM"))
     {
-        Help = "holder sides such as E07-2, holders, sheets such as #12, or boxes of exposed sheets such as fen80 N, with commas between",
+        Help = "holder sides such as E07-2, holders, sheets such as #12, or boxes of exposed sheets such as fen80 N, "
+            + "with commas between",
         Example = "E07-2, fen80 N", IsNeeded = true, IsArgument = true, Width = 44,
         Choices = (_, holdings) => [.. Exposed(holdings), .. holdings.Film.ExposedBoxes.Select(box => box.Code)],
         Offer = (_, holdings) => Exposed(holdings).FirstOrDefault(),
@@ -247,8 +261,11 @@ internal static class UnloadKind
         Name = "unload",
         File = "unloads",
         Title = "Unload",
-        Purpose = "Records sheets that leave their holders: exposed ones go into the box of their film and group, the others back into their box.",
-        Details = ["A box of exposed sheets with a wrong label is amended in the same way: name it, and the group it really is."],
+        Purpose = "Records sheets that leave their holders: exposed ones go into the box of their film and group, the "
+            + "others back into their box.",
+        Details = [
+            "A box of exposed sheets with a wrong label is amended in the same way: name it, and the group it really "
+                + "is."],
         Example = "E01 E02-1",
         Bound = [new(From, entry => entry.From), new(Group, entry => Given.Text(entry.Group)),
         new(To, entry => entry.To)],
@@ -260,8 +277,9 @@ internal static class UnloadKind
         },
     };
 
-    private static IEnumerable<string> Exposed(Holdings holdings) => holdings.Film.HoldersInUse.SelectMany(holder => holder.Sides)
-        .Where(side => holdings.Film.In(side) is { Exposure: not null }).Select(side => side.Code);
+    private static IEnumerable<string> Exposed(Holdings holdings) =>
+        holdings.Film.HoldersInUse.SelectMany(holder => holder.Sides)
+            .Where(side => holdings.Film.In(side) is { Exposure: not null }).Select(side => side.Code);
 }
 
 /// <summary>record service, services.csv: holder sides are taken out of service, or put back into it.</summary>
@@ -274,7 +292,8 @@ internal static class ServiceKind
     {
         Label = "Back in service", Option = "--back",
         Help = "they are in service again; otherwise they are taken out of it", Example = "no", Width = 4,
-        Offer = (read, holdings) => read.Find(Sides) is [var first, ..] && holdings.Film.Side(first) is { OutOfService: not null } ? "yes" : "no",
+        Offer = (read, holdings) => read.Find(Sides) is [var first, ..]
+            && holdings.Film.Side(first) is { OutOfService: not null } ? "yes" : "no",
     };
 
     private static readonly Field<string> Reason = SharedFields.Reason(

@@ -4,7 +4,9 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Kinds;
 
-/// <summary>record item, items.csv: a product that is kept, with its settings. What a form offers is what the item has now.</summary>
+/// <summary>
+/// record item, items.csv: a product that is kept, with its settings. What a form offers is what the item has now.
+/// </summary>
 internal static class ItemDefinitionKind
 {
     private const decimal MostDays = 36_500;
@@ -43,9 +45,9 @@ internal static class ItemDefinitionKind
 
     private static readonly Field<Unit> Unit = new("unit", Words.Units)
     {
-        Label = "Unit", Help = "what it is counted in; otherwise as its format is, ml for a chemical, piece for a supply",
-        Example = "sheet", Width = 6,
-        Choices = (_, _) => Words.Units.Words, Offer = Known(item => item.Unit.Name()),
+        Label = "Unit",
+        Help = "what it is counted in; otherwise as its format is, ml for a chemical, piece for a supply",
+        Example = "sheet", Width = 6, Choices = (_, _) => Words.Units.Words, Offer = Known(item => item.Unit.Name()),
     };
 
     private static readonly Field<Quantity> Pack = new("pack", Notations.Amount((read, _) => UnitOf(read)))
@@ -62,8 +64,10 @@ internal static class ItemDefinitionKind
 
     private static readonly Field<IReadOnlyList<string>> OtherParts = new("other_parts", Notations.LongNames("ITEMS"))
     {
-        Label = "Part B", Help = "the item that is part B of a dilution such as 1+2+100; of a third part too, with a comma between",
-        Example = "tan-b", Width = 14, Choices = Offered.Chemicals, Offer = Known(item => string.Join(", ", item.OtherParts)),
+        Label = "Part B",
+        Help = "the item that is part B of a dilution such as 1+2+100; of a third part too, with a comma between",
+        Example = "tan-b", Width = 14, Choices = Offered.Chemicals,
+        Offer = Known(item => string.Join(", ", item.OtherParts)),
     };
 
     private static readonly Field<Volume> Minimum = new("minimum_ml_per_80_sq_in", Notations.Volume)
@@ -75,43 +79,52 @@ internal static class ItemDefinitionKind
 
     private static readonly Field<decimal> FixerFactor = new("fixer_factor", Notations.Number(0.1m, 10, 3))
     {
-        Help = "how much of a fixer's capacity the film uses: 1 for conventional grain, about 1.5 for tabular grain", Example = "1",
-        Width = 6,
+        Help = "how much of a fixer's capacity the film uses: 1 for conventional grain, about 1.5 for tabular grain",
+        Example = "1", Width = 6,
         Offer = Known(item => Given.Number(item.FixerFactorThousandths / 1000m)),
     };
 
     private static readonly Field<int> Sealed = Days(
-        "sealed_days", "Days sealed", "days it keeps sealed, from its delivery; the expiry date may be earlier", item => item.Keeping.SealedDays);
+        "sealed_days", "Days sealed", "days it keeps sealed, from its delivery; the expiry date may be earlier",
+        item => item.Keeping.SealedDays);
 
     private static readonly Field<int> OpenedFull = Days(
         "opened_full_days", "Opened", "days it keeps from its opening", item => item.Keeping.OpenedFullDays);
 
     private static readonly Field<int> OpenedPart = Days(
-        "opened_part_days", "Below half", "days it keeps from when it fell below half full", item => item.Keeping.OpenedPartDays);
+        "opened_part_days", "Below half", "days it keeps from when it fell below half full",
+        item => item.Keeping.OpenedPartDays);
 
     private static readonly Field<int> WorkingFull = Days(
-        "working_full_days", "Days mixed", "days its working solution keeps in a full closed bottle", item => item.Keeping.WorkingFullDays);
+        "working_full_days", "Days mixed", "days its working solution keeps in a full closed bottle",
+        item => item.Keeping.WorkingFullDays);
 
     private static readonly Field<int> WorkingPart = Days(
-        "working_part_days", "Part-full", "days its working solution keeps in a part-full bottle", item => item.Keeping.WorkingPartDays);
+        "working_part_days", "Part-full", "days its working solution keeps in a part-full bottle",
+        item => item.Keeping.WorkingPartDays);
 
     private static readonly Field<int> TrayHours = Days(
-        "tray_hours", "Hours in a tray", "hours its working solution keeps in an open tray", item => item.Keeping.TrayHours);
+        "tray_hours", "Hours in a tray", "hours its working solution keeps in an open tray",
+        item => item.Keeping.TrayHours);
 
     private static readonly Field<int> FloatingLid = Days(
-        "floating_lid_days", "Days, lid", "days its working solution keeps under a floating lid", item => item.Keeping.FloatingLidDays);
+        "floating_lid_days", "Days, lid", "days its working solution keeps under a floating lid",
+        item => item.Keeping.FloatingLidDays);
 
     private static readonly Field<int> Freezer = Cold(
-        "freezer_days", "Freezer days", "days that a year in the freezer adds to its date, up to 365; otherwise the ledger's setting", 365,
-        item => item.FreezerDays);
+        "freezer_days", "Freezer days",
+        "days that a year in the freezer adds to its date, up to 365; otherwise the ledger's setting",
+        365, item => item.FreezerDays);
 
     private static readonly Field<int> Fridge = Cold(
-        "fridge_days", "Fridge days", "days that a year in the fridge adds to its date, up to 365; otherwise the ledger's setting", 365,
-        item => item.FridgeDays);
+        "fridge_days", "Fridge days",
+        "days that a year in the fridge adds to its date, up to 365; otherwise the ledger's setting",
+        365, item => item.FridgeDays);
 
     private static readonly Field<int> Thaw = Cold(
-        "thaw_hours", "Warm-up hours", "hours that a box warms up closed after the freezer; otherwise the ledger's setting", 240,
-        item => item.ThawHours);
+        "thaw_hours", "Warm-up hours",
+        "hours that a box warms up closed after the freezer; otherwise the ledger's setting",
+        240, item => item.ThawHours);
 
     private static readonly Field<int> LeadTime = new("lead_time_days", Notations.Whole(0, 3650))
     {
@@ -119,13 +132,15 @@ internal static class ItemDefinitionKind
         Offer = Known(item => Given.Number(item.LeadTimeDays)),
     };
 
-    private static readonly Field<decimal> ServiceLevel = new("service_level", Notations.Number(0.000001m, 0.999999m, 6, "SHARE"))
+    private static readonly Field<decimal> ServiceLevel = new("service_level",
+        Notations.Number(0.000001m, 0.999999m, 6, "SHARE"))
     {
-        Help = "service level: how often stock should last until the delivery, such as 0.95 for 95 of 100 times", Example = "0.95", Width = 6,
-        Offer = Known(item => Given.Number(item.ServiceLevel)),
+        Help = "service level: how often stock should last until the delivery, such as 0.95 for 95 of 100 times",
+        Example = "0.95", Width = 6, Offer = Known(item => Given.Number(item.ServiceLevel)),
     };
 
-    private static readonly Field<Quantity> MinimumOnHand = new("minimum_on_hand", Notations.Amount((read, _) => UnitOf(read)))
+    private static readonly Field<Quantity> MinimumOnHand = new("minimum_on_hand",
+        Notations.Amount((read, _) => UnitOf(read)))
     {
         Label = "Minimum", Help = "your own lower limit: less than this calls for an order", Example = "25", Width = 8,
         Offer = Known(item => item.MinimumOnHand is { } minimum ? Amount(minimum) : null),
@@ -166,7 +181,8 @@ internal static class ItemDefinitionKind
     private static readonly Field<int> Ceiling = new("replenisher_ceiling_percent", Notations.Whole(1, 10_000))
     {
         Label = "Ceiling %", Option = "--replenisher-ceiling", Example = "100", Width = 5,
-        Help = "how much replenisher a bath may take before a fresh one is mixed, in percent of its volume; otherwise 100",
+        Help = "how much replenisher a bath may take before a fresh one is mixed, in percent of its volume; otherwise "
+            + "100",
         Offer = Known(item => Given.Number(item.ReplenisherCeilingPercent)),
     };
 
@@ -186,7 +202,8 @@ internal static class ItemDefinitionKind
 
     private static readonly Field<IReadOnlyList<Capacity>> Others = new("other_capacities", new(
         (text, _, _) => Capacities(text) is { } capacities ? capacities
-            : Parsed.Not<IReadOnlyList<Capacity>>("square inches per litre and their basis, with semicolons between: 1600 maker's; 1000 strict"),
+            : Parsed.Not<IReadOnlyList<Capacity>>(
+                "square inches per litre and their basis, with semicolons between: 1600 maker's; 1000 strict"),
         (capacities, _) => string.Join("; ", capacities.Select(Capacity))) { Placeholder = "CAPACITY", Divider = "; " })
     {
         Label = "Other bases", Option = "--other-capacity",
@@ -204,8 +221,9 @@ internal static class ItemDefinitionKind
         Purpose = "Defines a product that you keep, or changes its settings.",
         Details =
         [
-            "Only its code, its kind and its pack must be said. Limits come from the maker's data sheet or your own tests; what is not said "
-            + "sets no limit. What happened before keeps the settings it was recorded with.",
+            "Only its code, its kind and its pack must be said. Limits come from the maker's data sheet or your own "
+                + "tests; what is not said sets no limit. What happened before keeps the settings it was recorded "
+                + "with.",
         ],
         Example = "fen80 --kind film --format 8x10 --pack 25",
         IsDated = false,
@@ -232,8 +250,9 @@ internal static class ItemDefinitionKind
             Of(DeadVolume, item => item.DeadVolume), Of(Replenisher, item => item.ReplenisherPer80SquareInches),
             Of(Ceiling, item => item.ReplenisherCeilingPercent), Of(Indicator, item => item.Indicator),
             Of(StockOf, item => item.StockOf), Of(OtherParts, item => Given.Names(item.OtherParts)),
-            Of(Freezer, item => item.FreezerDays), Of(Fridge, item => item.FridgeDays), Of(Thaw, item => item.ThawHours),
-            Of(Formula, item => Given.Text(item.Formula)), Of(Cautions, item => Given.Text(item.Cautions)),
+            Of(Freezer, item => item.FreezerDays), Of(Fridge, item => item.FridgeDays),
+            Of(Thaw, item => item.ThawHours), Of(Formula, item => Given.Text(item.Formula)),
+            Of(Cautions, item => Given.Text(item.Cautions)),
         ],
         With = values => new()
         {
@@ -269,40 +288,49 @@ internal static class ItemDefinitionKind
     internal static Capacity? CapacityOf(FieldValues read, Holdings holdings) =>
         read.Find(Code) is { } code ? holdings.Item(code)?.Capacity : null;
 
-    private static FieldOf<ItemDefinition> Of(Field field, Func<Item, object?> get) => new(field, definition => get(definition.Item));
+    private static FieldOf<ItemDefinition> Of(Field field, Func<Item, object?> get) =>
+        new(field, definition => get(definition.Item));
 
     private static Func<FieldValues, Holdings, string?> Known(Func<Item, string?> text) =>
         (read, holdings) => read.Find(Code) is { } code && holdings.Item(code) is { } item ? text(item) : null;
 
-    private static Field<int> Cold(string name, string label, string help, int most, Func<Item, int?> known) => new(name, Notations.Whole(0, most))
-    {
-        Label = label, Help = help, Example = "", Width = 5, Offer = Known(item => Given.Number(known(item))),
-    };
+    private static Field<int> Cold(string name, string label, string help, int most, Func<Item, int?> known) =>
+        new(name, Notations.Whole(0, most))
+        {
+            Label = label, Help = help, Example = "", Width = 5, Offer = Known(item => Given.Number(known(item))),
+        };
 
-    private static Field<int> Days(string name, string label, string help, Func<Item, int?> known) => new(name, Notations.Whole(1, (int)MostDays))
-    {
-        Label = label, Help = help, Example = "365", Width = 6, Offer = Known(item => Given.Number(known(item))),
-    };
+    private static Field<int> Days(string name, string label, string help, Func<Item, int?> known) =>
+        new(name, Notations.Whole(1, (int)MostDays))
+        {
+            Label = label, Help = help, Example = "365", Width = 6, Offer = Known(item => Given.Number(known(item))),
+        };
 
     /// <summary>The unit that was said; or that of its format, of the pack of a chemical, or of its kind.</summary>
-    private static Unit UnitOf(FieldValues values) => values.Maybe(Unit) ?? values.Find(Format)?.Unit ?? values.Of(Sort) switch
-    {
-        ItemKind.Film => Measures.Unit.Sheet,
-        ItemKind.Chemical => values.Maybe(Pack) is { Unit: Measures.Unit.Gram } ? Measures.Unit.Gram : Measures.Unit.Millilitre,
-        _ => Measures.Unit.Piece,
-    };
+    private static Unit UnitOf(FieldValues values) =>
+        values.Maybe(Unit) ?? values.Find(Format)?.Unit ?? values.Of(Sort) switch
+        {
+            ItemKind.Film => Measures.Unit.Sheet,
+            ItemKind.Chemical => values.Maybe(Pack) is { Unit: Measures.Unit.Gram }
+                ? Measures.Unit.Gram
+                : Measures.Unit.Millilitre,
+            _ => Measures.Unit.Piece,
+        };
 
     private static bool Suits(string role, ItemKind? kind)
     {
         var isPaper = role.EndsWith("paper", StringComparison.Ordinal);
-        return role == "other" || kind switch { ItemKind.Film => isPaper, ItemKind.Chemical => !isPaper, ItemKind.Supply => false, _ => true };
+        return role == "other" || kind switch { ItemKind.Film => isPaper, ItemKind.Chemical => !isPaper,
+            ItemKind.Supply => false, _ => true };
     }
 
     private static string Amount(Quantity quantity) => $"{Scaled.ToText(quantity.Value, 3)} {quantity.Unit.Plural()}";
 
-    private static string? Ml(Volume? volume) => volume is { } known ? $"{Scaled.ToText(known.Millilitres, 3)} ml" : null;
+    private static string? Ml(Volume? volume) =>
+        volume is { } known ? $"{Scaled.ToText(known.Millilitres, 3)} ml" : null;
 
-    private static string Capacity(Capacity capacity) => $"{Scaled.ToText(capacity.PerLitre.SquareInches, 6)} {capacity.Basis}";
+    private static string Capacity(Capacity capacity) =>
+        $"{Scaled.ToText(capacity.PerLitre.SquareInches, 6)} {capacity.Basis}";
 
     private static List<Capacity>? Capacities(string text)
     {

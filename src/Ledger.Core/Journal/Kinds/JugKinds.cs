@@ -10,7 +10,9 @@ internal static class JugStartKind
     private static readonly Field<string> Jug = new("jug", Notations.Name("JUG"))
     {
         Help = "what is written on it, such as J3", Example = "J3", IsNeeded = true, IsArgument = true, Width = 10,
-        Offer = (_, holdings) => holdings.Jugs.LastOrDefault() is { } last ? NextName.After(last.Code, name => holdings.Jug(name) is not null) : "J1",
+        Offer = (_, holdings) => holdings.Jugs.LastOrDefault() is { } last
+            ? NextName.After(last.Code, name => holdings.Jug(name) is not null)
+            : "J1",
     };
 
     private static readonly Field<Volume> Size = new("size_ml", Notations.Volume)
@@ -22,9 +24,10 @@ internal static class JugStartKind
 
     private static readonly Field<string> Contents = new("contents", Notations.Line(60))
     {
-        Label = "For", Help = "what goes into it: used fixer, developer, stop bath, toner or other waste", Example = "used fixer", IsNeeded = true,
-        IsArgument = true, Width = 24,
-        Choices = (_, _) => ["used fixer", "used developer", "used stop bath", "used toner", "other waste"], Offer = (_, _) => "used fixer",
+        Label = "For", Help = "what goes into it: used fixer, developer, stop bath, toner or other waste",
+        Example = "used fixer", IsNeeded = true, IsArgument = true, Width = 24,
+        Choices = (_, _) => ["used fixer", "used developer", "used stop bath", "used toner", "other waste"],
+        Offer = (_, _) => "used fixer",
     };
 
     /// <summary>The kind.</summary>
@@ -37,8 +40,9 @@ internal static class JugStartKind
         Purpose = "Starts a jug in which used solution of one kind waits to be handed over.",
         Details =
         [
-            "One jug for one kind of waste: only what is like its contents is offered for it. Label it: print bottle-label J3. "
-            + "Keep unlike wastes, acid and bleach apart; the maker's safety data sheet and local rules govern.",
+            "One jug for one kind of waste: only what is like its contents is offered for it. Label it: print "
+                + "bottle-label J3. Keep unlike wastes, acid and bleach apart; the maker's safety data sheet and local "
+                + "rules govern.",
         ],
         Example = "J3 20l \"used fixer\"",
         Bound = [new(Jug, entry => entry.Jug), new(Size, entry => entry.Size), new(Contents, entry => entry.Contents)],

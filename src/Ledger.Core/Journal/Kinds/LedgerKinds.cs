@@ -41,7 +41,9 @@ internal static class SettingKind
     };
 }
 
-/// <summary>record undo, undone.csv: an entry is taken back. One field names it, by its number or by its reference.</summary>
+/// <summary>
+/// record undo, undone.csv: an entry is taken back. One field names it, by its number or by its reference.
+/// </summary>
 internal static class UndoKind
 {
     private static readonly Field<string> EntryToUndo = new("entry", Notations.Line(500))
@@ -63,7 +65,8 @@ internal static class UndoKind
         Purpose = "Takes back an earlier entry, on its own day and with a reason; both stay in the journal.",
         Details =
         [
-            "What followed from it is worked out again. An entry that could no longer hold refuses it and is named. An undo can be undone too.",
+            "What followed from it is worked out again. An entry that could no longer hold refuses it and is named. An "
+                + "undo can be undone too.",
         ],
         Example = "57 --reason \"typed twice\"",
         IsDated = false,

@@ -1,8 +1,9 @@
 namespace Ledger.Core.Journal.Kinds;
 
 /// <summary>
-/// A line of an entry as words: "4 fen80 N 25ml from fen80/3: mill at dawn". Needed fields come first, each by its position; then a word goes to
-/// the field that it introduces, or to the first open one that can read it; behind a colon and a blank stands the line's note.
+/// A line of an entry as words: "4 fen80 N 25ml from fen80/3: mill at dawn". Needed fields come first, each by its
+/// position; then a word goes to the field that it introduces, or to the first open one that can read it; behind a
+/// colon and a blank stands the line's note.
 /// </summary>
 public sealed class LinePhrase
 {
@@ -22,13 +23,14 @@ public sealed class LinePhrase
         (_kind, _terms, _words) = (kind, terms, words.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
     /// <summary>How a line is written, for help: COUNT FILM [FATE] [group GROUP] [from BOX] [: NOTE].</summary>
-    public static string Pattern(LineKind kind) => string.Join(' ', kind.Fields.GroupBy(field => field.Keyword ?? field.Name).Select(group =>
-    {
-        var field = group.First();
-        var value = string.Join('|', group.Select(one => one.Notation.Placeholder).Distinct());
-        return IsPositional(field) ? value
-            : field.Keyword is { } word && !field.MayLackKeyword ? $"[{word} {value}]" : $"[{value}]";
-    }));
+    public static string Pattern(LineKind kind) =>
+        string.Join(' ', kind.Fields.GroupBy(field => field.Keyword ?? field.Name).Select(group =>
+        {
+            var field = group.First();
+            var value = string.Join('|', group.Select(one => one.Notation.Placeholder).Distinct());
+            return IsPositional(field) ? value
+                : field.Keyword is { } word && !field.MayLackKeyword ? $"[{word} {value}]" : $"[{value}]";
+        }));
 
     /// <summary>The texts of the line's fields. A word that fits nowhere is a problem.</summary>
     public static EntryText Read(LineKind kind, string phrase, ReadingTerms terms, ICollection<FieldProblem> problems)
@@ -46,9 +48,12 @@ public sealed class LinePhrase
     public static string Write(LineKind kind, EntryText line)
     {
         var words = new List<string>();
-        foreach (var field in kind.Fields.Where(field => line[field].Length > 0 && field.Keyword != Colon).OrderBy(field => !IsPositional(field)))
+        foreach (var field in kind.Fields.Where(field => line[field].Length > 0 && field.Keyword != Colon)
+            .OrderBy(field => !IsPositional(field)))
             words.Add(IsPositional(field) || field.Keyword is null ? line[field] : $"{field.Keyword} {line[field]}");
-        var note = kind.Fields.FirstOrDefault(field => field.Keyword == Colon) is { } noted && line[noted].Length > 0 ? $" : {line[noted]}" : "";
+        var note = kind.Fields.FirstOrDefault(field => field.Keyword == Colon) is { } noted && line[noted].Length > 0
+            ? $" : {line[noted]}"
+            : "";
         return string.Join(' ', words) + note;
     }
 
@@ -80,29 +85,35 @@ public sealed class LinePhrase
     /// <summary>Whether a field that need not be said stands in its place all the same.</summary>
     private bool Stands(Field field) => _at < _words.Length && Reads(field, Longest(field, _at));
 
-    /// <summary>The first open field that reads the next word without its keyword: those that take any text come last.</summary>
+    /// <summary>
+    /// The first open field that reads the next word without its keyword: those that take any text come last.
+    /// </summary>
     private Field? Unintroduced() => _kind.Fields
         .Where(field => IsOpen(field) && (field.Keyword is null || field.MayLackKeyword))
         .OrderBy(field => Reads(field, Anything))
-        .FirstOrDefault(field => Reads(field, Longest(field, _at)) && (!IsMeasured(field) || Longest(field, _at).Any(char.IsAsciiLetter)));
+        .FirstOrDefault(field => Reads(field, Longest(field, _at))
+            && (!IsMeasured(field) || Longest(field, _at).Any(char.IsAsciiLetter)));
 
     /// <summary>
-    /// What follows a keyword, for the first of the fields that can read it: as many words as come before another keyword, or before a word that
-    /// an open field knows as its own; fewer where the field cannot read them all.
+    /// What follows a keyword, for the first of the fields that can read it: as many words as come before another
+    /// keyword, or before a word that an open field knows as its own; fewer where the field cannot read them all.
     /// </summary>
     private (Field Field, string Value) Value(List<Field> introduced, int from)
     {
         var to = from + 1;
-        while (to < _words.Length && !_kind.Fields.Any(field => Introduces(field, _words[to]) || (IsOpen(field) && IsOwn(field, to))))
+        while (to < _words.Length
+            && !_kind.Fields.Any(field => Introduces(field, _words[to]) || (IsOpen(field) && IsOwn(field, to))))
             to++;
         for (var end = to; end > from; end--)
-            if (string.Join(' ', _words[from..end]) is var value && introduced.Find(field => Reads(field, value)) is { } field)
+            if (string.Join(' ', _words[from..end]) is var value
+                && introduced.Find(field => Reads(field, value)) is { } field)
                 return (field, value);
         return (introduced[0], Longest(introduced[0], from));
     }
 
-    private bool IsOwn(Field field, int at) => (field.Keyword is null || field.MayLackKeyword) && !Reads(field, Anything)
-        && Reads(field, Longest(field, at)) && (!IsMeasured(field) || Longest(field, at).Any(char.IsAsciiLetter));
+    private bool IsOwn(Field field, int at) =>
+        (field.Keyword is null || field.MayLackKeyword) && !Reads(field, Anything)
+            && Reads(field, Longest(field, at)) && (!IsMeasured(field) || Longest(field, at).Any(char.IsAsciiLetter));
 
     private void Take(Field field, string value)
     {
@@ -117,7 +128,8 @@ public sealed class LinePhrase
     private string Longest(Field field, int at)
     {
         foreach (var name in field.Notation.Words.Where(name => name.Contains(' ', StringComparison.Ordinal)))
-            if (string.Join(' ', _words.Skip(at).Take(name.Split(' ').Length)) is var found && found.Equals(name, StringComparison.OrdinalIgnoreCase))
+            if (string.Join(' ', _words.Skip(at).Take(name.Split(' ').Length)) is var found
+                && found.Equals(name, StringComparison.OrdinalIgnoreCase))
                 return found;
         return IsMeasured(field) && at + 1 < _words.Length && char.IsAsciiDigit(_words[at][^1])
             && Measures.Measurement.Read($"1{_words[at + 1]}", out _) is { Unit: not null }
@@ -134,7 +146,8 @@ public sealed class LinePhrase
     /// <summary>Whether it stands in a place of its own at the beginning.</summary>
     private static bool IsPositional(Field field) => (field.IsNeeded && field.Keyword is null) || field.IsArgument;
 
-    private static bool Introduces(Field field, string word) => field.Keyword is { } keyword && keyword.Equals(word, StringComparison.OrdinalIgnoreCase);
+    private static bool Introduces(Field field, string word) =>
+        field.Keyword is { } keyword && keyword.Equals(word, StringComparison.OrdinalIgnoreCase);
 
     private static int ColonAt(string phrase)
     {

@@ -1,6 +1,8 @@
 namespace Ledger.Core.Journal.Kinds;
 
-/// <summary>What a form makes of a field: whether Up and Down turn through choices, days or figures, or it is ticked.</summary>
+/// <summary>
+/// What a form makes of a field: whether Up and Down turn through choices, days or figures, or it is ticked.
+/// </summary>
 public enum Shape
 {
     /// <summary>Any text.</summary>

@@ -6,7 +6,8 @@ namespace Ledger.Core.Journal.Kinds;
 internal static class Offered
 {
     /// <summary>The baths in use, discarded ones left out.</summary>
-    public static IEnumerable<string> Baths(FieldValues read, Holdings holdings) => holdings.Baths.Select(bath => bath.Code);
+    public static IEnumerable<string> Baths(FieldValues read, Holdings holdings) =>
+        holdings.Baths.Select(bath => bath.Code);
 
     /// <summary>The films that come in sheets.</summary>
     public static IEnumerable<string> SheetFilms(FieldValues read, Holdings holdings) =>
@@ -16,7 +17,8 @@ internal static class Offered
     public static IEnumerable<string> Items(FieldValues read, Holdings holdings) => holdings.ItemCodes;
 
     /// <summary>The containers that hold something.</summary>
-    public static IEnumerable<string> Containers(FieldValues read, Holdings holdings) => holdings.Containers.Select(one => one.Code);
+    public static IEnumerable<string> Containers(FieldValues read, Holdings holdings) =>
+        holdings.Containers.Select(one => one.Code);
 
     /// <summary>The containers that may be drawn from: those under suspicion are left out.</summary>
     public static IEnumerable<string> Clear(FieldValues read, Holdings holdings) =>
@@ -34,7 +36,8 @@ internal static class Offered
         .Distinct(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The waste jugs that are not handed over.</summary>
-    public static IEnumerable<string> Jugs(FieldValues read, Holdings holdings) => holdings.Jugs.Select(jug => jug.Code);
+    public static IEnumerable<string> Jugs(FieldValues read, Holdings holdings) =>
+        holdings.Jugs.Select(jug => jug.Code);
 
     /// <summary>The films, in sheets or rolls.</summary>
     public static IEnumerable<string> Films(FieldValues read, Holdings holdings) =>
@@ -53,13 +56,16 @@ internal static class Offered
         holdings.Containers.Where(box => holdings.Item(box.Lot.Item)?.Kind == ItemKind.Film).Select(box => box.Code);
 
     /// <summary>The processes.</summary>
-    public static IEnumerable<string> Processes(FieldValues read, Holdings holdings) => holdings.Processes.Select(process => process.Name);
+    public static IEnumerable<string> Processes(FieldValues read, Holdings holdings) =>
+        holdings.Processes.Select(process => process.Name);
 
     /// <summary>The open orders.</summary>
-    public static IEnumerable<string> Orders(FieldValues read, Holdings holdings) => holdings.Orders.Open.Select(order => order.Code);
+    public static IEnumerable<string> Orders(FieldValues read, Holdings holdings) =>
+        holdings.Orders.Open.Select(order => order.Code);
 
     /// <summary>The formats that are known.</summary>
-    public static IEnumerable<string> Formats(FieldValues read, Holdings holdings) => holdings.Formats.All.Select(format => format.Code);
+    public static IEnumerable<string> Formats(FieldValues read, Holdings holdings) =>
+        holdings.Formats.All.Select(format => format.Code);
 
     /// <summary>The usual groups of development.</summary>
     public static IEnumerable<string> Groups(FieldValues read, Holdings holdings) => ["N", "N-1", "N-2", "N+1", "N+2"];
@@ -67,18 +73,23 @@ internal static class Offered
     /// <summary>The usual places to keep things.</summary>
     public static IEnumerable<string> Storages(FieldValues read, Holdings holdings) => Keeping.ColdPlaces.Usual;
 
-    /// <summary>Boxes of exposed sheets, and the loaded sides that were exposed, of a film and a group; of all without them.</summary>
+    /// <summary>
+    /// Boxes of exposed sheets, and the loaded sides that were exposed, of a film and a group; of all without them.
+    /// </summary>
     public static IEnumerable<string> Exposed(Holdings holdings, string? film, string? group)
     {
         return
         [
-            .. holdings.Film.ExposedBoxes.Where(box => Is(box.Item, film) && Is(box.Group, group)).Select(box => box.Code),
+            .. holdings.Film.ExposedBoxes.Where(box => Is(box.Item, film) && Is(box.Group, group))
+                .Select(box => box.Code),
             .. holdings.Film.HoldersInUse.SelectMany(holder => holder.Sides)
-                .Where(side => holdings.Film.In(side) is { Exposure: { } exposure } sheet && Is(sheet.Item, film) && Is(exposure.Group, group))
+                .Where(side => holdings.Film.In(side) is { Exposure: { } exposure } sheet && Is(sheet.Item, film)
+                    && Is(exposure.Group, group))
                 .Select(side => side.Code),
         ];
 
-        static bool Is(string name, string? wanted) => wanted is not { Length: > 0 } || name.Equals(wanted, StringComparison.OrdinalIgnoreCase);
+        static bool Is(string name, string? wanted) =>
+            wanted is not { Length: > 0 } || name.Equals(wanted, StringComparison.OrdinalIgnoreCase);
     }
 
     /// <summary>Where film lies outside its boxes: boxes of exposed sheets, and loaded sides.</summary>

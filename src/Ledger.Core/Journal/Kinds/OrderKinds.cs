@@ -11,13 +11,15 @@ internal static class OrderKind
     {
         Help = "a name of your own for the order; the delivery names it", Example = "spring-film", IsNeeded = true,
         IsArgument = true, Width = 24,
-        Offer = (_, holdings) => NextName.After($"{Dates.Text(holdings.AsOf)}-1", name => holdings.Orders.Order(name) is not null),
+        Offer = (_, holdings) => NextName.After($"{Dates.Text(holdings.AsOf)}-1",
+            name => holdings.Orders.Order(name) is not null),
     };
 
     private static readonly Field<string> Supplier = new("supplier", Notations.Line(200))
     {
         Label = "From", Help = "where it is ordered", Example = "mail-order shop", Width = 30,
-        Choices = (_, holdings) => holdings.Orders.Open.Select(order => order.Supplier).Where(name => name.Length > 0).Distinct(),
+        Choices = (_, holdings) => holdings.Orders.Open.Select(order => order.Supplier).Where(name => name.Length > 0)
+            .Distinct(),
     };
 
     private static readonly Field<bool> Prepaid = new("prepaid", Notations.YesNo) { Help = "it is paid already",
@@ -56,8 +58,10 @@ internal static class OrderKind
         Name = "order",
         File = "orders",
         Title = "Order",
-        Purpose = "Records packs that are ordered, of one item or several; they are on order until a delivery names the order.",
-        Example = "summer-film --line \"2 fen80 at 186\" \"1 syrup expected 2026-04-10\" --supplier \"mail-order shop\"",
+        Purpose = "Records packs that are ordered, of one item or several; they are on order until a delivery names "
+            + "the order.",
+        Example = "summer-film --line \"2 fen80 at 186\" \"1 syrup expected 2026-04-10\" --supplier \"mail-order "
+            + "shop\"",
         NamedBy = Order,
         Bound =
         [
@@ -71,8 +75,9 @@ internal static class OrderKind
             Help = "what is ordered, once for each item: how many packs, the item, the price of a pack",
             Bound =
             [
-                new(Packs, line => line.Packs), new(Item, line => line.Item), new(Price, line => Given.Paid(line.Price)),
-                new(Expected, line => line.ExpectedOn), new(BackOrdered, line => Given.Yes(line.IsBackOrdered)),
+                new(Packs, line => line.Packs), new(Item, line => line.Item),
+                new(Price, line => Given.Paid(line.Price)), new(Expected, line => line.ExpectedOn),
+                new(BackOrdered, line => Given.Yes(line.IsBackOrdered)),
             ],
             With = values => new()
             {
@@ -107,7 +112,9 @@ internal static class OrderFields
     {
         Help = "the item it is about; otherwise all that is still on order", Example = "fen80", Width = 16,
         Choices = (read, holdings) =>
-            read.Find(Order) is { } code && holdings.Orders.Order(code) is { } order ? order.OpenLines.Select(line => line.Item) : [],
+            read.Find(Order) is { } code && holdings.Orders.Order(code) is { } order
+                ? order.OpenLines.Select(line => line.Item)
+                : [],
     };
 }
 
@@ -146,7 +153,9 @@ internal static class OrderChangeKind
         File = "order_changes",
         Title = "News of an order",
         Purpose = "Changes an order before its delivery: another day, a back-order, other packs or price.",
-        Details = ["What is not said stays as it was. Of an order of several items, the item says which; packs and price need it."],
+        Details = [
+            "What is not said stays as it was. Of an order of several items, the item says which; packs and price need "
+                + "it."],
         Example = "spring-film --item fen80 --packs 3 --price 191",
         Bound =
         [
@@ -169,7 +178,8 @@ internal static class OrderChangeKind
 internal static class OrderCancellationKind
 {
     private static readonly Field<string> Reason = SharedFields.Reason(
-        "why: too late, found elsewhere, no longer made", "no longer made", usual: ["too late", "found elsewhere", "no longer made"]);
+        "why: too late, found elsewhere, no longer made", "no longer made",
+        usual: ["too late", "found elsewhere", "no longer made"]);
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<OrderCancellation>
@@ -230,7 +240,9 @@ internal static class PriceRiseKind
     };
 }
 
-/// <summary>record order-terms, order_terms.csv: how an item is ordered. What a form offers is what the item has now.</summary>
+/// <summary>
+/// record order-terms, order_terms.csv: how an item is ordered. What a form offers is what the item has now.
+/// </summary>
 internal static class OrderTermsKind
 {
     private static readonly Field<string> Item = new("item", Notations.Known("ITEM"))
@@ -262,7 +274,8 @@ internal static class OrderTermsKind
         Offer = Known(terms => Given.Number(terms.OrderCost?.Amount)),
     };
 
-    private static readonly Field<decimal> KeepingPercent = new("keeping_percent", Notations.Number(0.1m, 1000, 1, "PERCENT"))
+    private static readonly Field<decimal> KeepingPercent = new("keeping_percent",
+        Notations.Number(0.1m, 1000, 1, "PERCENT"))
     {
         Label = "keeping, percent a year", Help = "what a year's keeping costs, in percent of the price", Example = "4",
         Width = 6,
@@ -276,7 +289,8 @@ internal static class OrderTermsKind
         File = "order_terms",
         Title = "Order terms",
         Purpose = "Sets how an item is ordered: a yearly window, how long an order lasts, what it costs.",
-        Details = ["With the cost of an order and of keeping, the quantity is the one at which both cost the least together."],
+        Details = [
+            "With the cost of an order and of keeping, the quantity is the one at which both cost the least together."],
         Example = "ortho16 --window 09-15..10-15",
         Bound =
         [
@@ -289,8 +303,8 @@ internal static class OrderTermsKind
         {
             Key = values.Key, Date = values.Date, Note = values.Note,
             Terms = new(
-                values.Of(Item), values.Maybe(CoverDays), values.Find(Yearly)?.Opens, values.Find(Yearly)?.Closes, values.Maybe(OrderCost),
-                (int?)(values.Maybe(KeepingPercent) * 10)),
+                values.Of(Item), values.Maybe(CoverDays), values.Find(Yearly)?.Opens, values.Find(Yearly)?.Closes,
+                values.Maybe(OrderCost), (int?)(values.Maybe(KeepingPercent) * 10)),
         },
     };
 
@@ -306,6 +320,8 @@ internal static class OrderTermsKind
             terms is { WindowOpens: { } opens, WindowCloses: { } closes } ? new(opens, closes) : null;
 
         public static Window? Read(string text) => text.Split("..") is [var first, var last]
-            && Dates.ParseAnnual(first) is { } opens && Dates.ParseAnnual(last) is { } closes ? new(opens, closes) : null;
+            && Dates.ParseAnnual(first) is { } opens && Dates.ParseAnnual(last) is { } closes
+                ? new(opens, closes)
+                : null;
     }
 }

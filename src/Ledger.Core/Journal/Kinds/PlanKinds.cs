@@ -6,14 +6,17 @@ namespace Ledger.Core.Journal.Kinds;
 /// <summary>record plan, plans.csv: a session or a trip is planned for a day, a line for each film and group.</summary>
 internal static class PlanKind
 {
-    private static readonly Notation<bool> Trip = Notations.OneOf("session|trip", new Choices<bool>(("session", false), ("trip", true)));
+    private static readonly Notation<bool> Trip = Notations.OneOf("session|trip",
+        new Choices<bool>(("session", false), ("trip", true)));
 
     private static readonly Field<string> Plan = new("plan", Notations.Name("PLAN"))
     {
         Help = "a name, such as spring-coast; an open plan of this name is replaced", Example = "spring-coast",
         IsNeeded = true, IsArgument = true,
         Width = 14,
-        Offer = (_, holdings) => holdings.Plan("P1") is null ? "P1" : NextName.After("P1", name => holdings.Plan(name) is not null),
+        Offer = (_, holdings) => holdings.Plan("P1") is null
+            ? "P1"
+            : NextName.After("P1", name => holdings.Plan(name) is not null),
     };
 
     private static readonly Field<LocalDate> On = new("on", Notations.Date)
@@ -65,7 +68,8 @@ internal static class PlanKind
 
     private static readonly Field<int> Batch = new("batch", Notations.Whole(1, 99))
     {
-        Help = "the batch that they go into, 1 and on; otherwise the plan spreads them", Example = "", Width = 3, Keyword = "batch",
+        Help = "the batch that they go into, 1 and on; otherwise the plan spreads them", Example = "",
+        Width = 3, Keyword = "batch",
     };
 
     private static readonly Field<string> From = new("from", Notations.Line(500))
@@ -91,7 +95,8 @@ internal static class PlanKind
         Purpose = "Plans a session or a trip for a day, so that stock and reorder dates allow for what it will use.",
         Details =
         [
-            "Nothing on the shelf changes. A plan ends with record session S23 --from-plan NAME, or with record plan-ending NAME.",
+            "Nothing on the shelf changes. A plan ends with record session S23 --from-plan NAME, or with record "
+                + "plan-ending NAME.",
         ],
         Example = "spring --on 2026-04-12 --process film --sheets \"8 fen80 N\" --sheets \"4 fen80 N-1\"",
         NamedBy = Plan,
@@ -109,9 +114,10 @@ internal static class PlanKind
             Help = "what will be used, once for each film and group: how many, the film, the group",
             Bound =
             [
-                new(Count, line => line.Count), new(Film, line => line.Film), new(Group, line => Given.Text(line.Group)),
-                new(Holder, line => Given.Text(line.Holder)), new(From, line => line.From),
-                new(Batch, line => line.Batch), new(Subject, line => Given.Text(line.Subject)),
+                new(Count, line => line.Count), new(Film, line => line.Film),
+                new(Group, line => Given.Text(line.Group)), new(Holder, line => Given.Text(line.Holder)),
+                new(From, line => line.From), new(Batch, line => line.Batch),
+                new(Subject, line => Given.Text(line.Subject)),
             ],
             With = values => new()
             {

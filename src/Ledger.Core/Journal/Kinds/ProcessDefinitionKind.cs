@@ -49,7 +49,8 @@ internal static class ProcessDefinitionKind
     };
 
     private static readonly Field<FormatVolumes> ByFormat = new(
-        "working_ml_by_format", Notations.Of("FORMAT=ML", FormatVolumes.Read, volumes => volumes.Text, FormatVolumes.Accepted))
+        "working_ml_by_format",
+        Notations.Of("FORMAT=ML", FormatVolumes.Read, volumes => volumes.Text, FormatVolumes.Accepted))
     {
         Label = "formats", Help = "other volumes by format: 4x5=600 11x14=2000", Example = "4x5=600", Width = 24,
     };
@@ -76,7 +77,8 @@ internal static class ProcessDefinitionKind
 
     private static readonly Field<StepPer> Per = new("per", Words.Pers)
     {
-        Help = "what the amount is for: session, batch, sheet or litre; otherwise a batch for a developer, a session for anything else",
+        Help = "what the amount is for: session, batch, sheet or litre; otherwise a batch for a developer, a session "
+            + "for anything else",
         Example = "batch", Width = 8, Keyword = "per", Choices = (_, _) => Words.Pers.Words,
         Offer = (read, _) => StepNames.PerUnsaid(read.Of(Role)).Name(),
     };
@@ -99,10 +101,11 @@ internal static class ProcessDefinitionKind
         Purpose = "Defines a process by its steps, or replaces the steps of a known one.",
         Details =
         [
-            "A step that is reused passes through a bath; any other uses up its amount, or what its dilution asks for. Sessions of the past "
-            + "keep the version they were run with.",
+            "A step that is reused passes through a bath; any other uses up its amount, or what its dilution asks for. "
+                + "Sessions of the past keep the version they were run with.",
         ],
-        Example = "tray --step \"presoak for 2\" --step \"developer syrup 1+49 in 1250ml for 11 per batch\" --step \"fixer tarnfix in 1.5l reused for 5\"",
+        Example = "tray --step \"presoak for 2\" --step \"developer syrup 1+49 in 1250ml for 11 per batch\" --step "
+            + "\"fixer tarnfix in 1.5l reused for 5\"",
         IsDated = false,
         NamedBy = Process,
         IsReplaceable = true,
@@ -138,7 +141,8 @@ internal static class ProcessDefinitionKind
         With = values => new()
         {
             Key = values.Key, Date = values.Date, Note = values.Note, Process = values.Of(Process),
-            Steps = [.. values.LinesOf<ProcessStep>().Select((step, i) => step.Number > 0 ? step : step with { Number = i + 1 })],
+            Steps = [.. values.LinesOf<ProcessStep>()
+                .Select((step, i) => step.Number > 0 ? step : step with { Number = i + 1 })],
         },
     };
 

@@ -19,8 +19,8 @@ public sealed record ReadingTerms
     public Func<string, Item?> HeldIn { get; init; } = _ => null;
 
     /// <summary>
-    /// Whether somebody typed it: a bare number is then in the user's unit, and dates may be relative. Else it stands in a column or a
-    /// document, and a bare number is in the unit that the column names.
+    /// Whether somebody typed it: a bare number is then in the user's unit, and dates may be relative. Else it stands
+    /// in a column or a document, and a bare number is in the unit that the column names.
     /// </summary>
     public bool IsTyped { get; init; }
 
@@ -47,10 +47,11 @@ public sealed record ReadingTerms
     };
 
     /// <summary>
-    /// What an item, or the item in a container, is counted in; a code of a container that is not known is read by the item before its stroke;
-    /// a holder and a box of exposed sheets hold sheets.
+    /// What an item, or the item in a container, is counted in; a code of a container that is not known is read by the
+    /// item before its stroke; a holder and a box of exposed sheets hold sheets.
     /// </summary>
     public Unit UnitOf(string what) =>
-        (ItemOf(what) ?? HeldIn(what) ?? (what.IndexOf('/', StringComparison.Ordinal) is > 0 and var at ? ItemOf(what[..at]) : null))?.Unit
+        (ItemOf(what) ?? HeldIn(what)
+            ?? (what.IndexOf('/', StringComparison.Ordinal) is > 0 and var at ? ItemOf(what[..at]) : null))?.Unit
         ?? Unit.Sheet;
 }

@@ -21,10 +21,15 @@ internal static class SessionKind
 
     private static readonly Field<string> Bath = new("bath", Notations.Known("BATHS"))
     {
-        Help = "the bath the film went through, the first of a pair; or one of each item: F9, ST2; otherwise the only one that fits", Example = "F4",
+        Help = "the bath the film went through, the first of a pair; or one of each item: F9, ST2; otherwise the only "
+            + "one that fits", Example = "F4",
         Width = 12,
-        Choices = (read, holdings) => ProcessOf(read, holdings) is { } process ? new SessionBaths(holdings, holdings.AsOf).Namings(process) : [],
-        Offer = (read, holdings) => ProcessOf(read, holdings) is { } process ? new SessionBaths(holdings, holdings.AsOf).Known(process) : null,
+        Choices = (read, holdings) => ProcessOf(read, holdings) is { } process
+            ? new SessionBaths(holdings, holdings.AsOf).Namings(process)
+            : [],
+        Offer = (read, holdings) => ProcessOf(read, holdings) is { } process
+            ? new SessionBaths(holdings, holdings.AsOf).Known(process)
+            : null,
     };
 
     private static readonly Field<string> Plan = new("plan", Notations.Known("PLAN"))
@@ -58,7 +63,8 @@ internal static class SessionKind
     private static readonly Field<IReadOnlyList<Volume>> OtherParts = new("other_parts_ml", Notations.Volumes)
     {
         Label = "part B ml",
-        Help = "what was measured out of part B, and of a third part with a plus between; otherwise what the dilution asks beside the developer",
+        Help = "what was measured out of part B, and of a third part with a plus between; otherwise what the dilution "
+            + "asks beside the developer",
         Example = "", Width = 8, Keyword = "and",
     };
 
@@ -92,7 +98,8 @@ internal static class SessionKind
             : text.Length <= 500 ? text : Parsed.Not<string>("names of at most 500 characters"),
         (text, _) => text) { Placeholder = "SHEETS", Shape = Shape.Choice })
     {
-        Help = "known sheets: sides E07-1, E07-2, a box of exposed sheets fen80 N, or by number #12; nothing for sheets that are only counted",
+        Help = "known sheets: sides E07-1, E07-2, a box of exposed sheets fen80 N, or by number #12; nothing for "
+            + "sheets that are only counted",
         Example = "", Width = 24, Keyword = "from",
         Choices = (read, holdings) => Offered.Exposed(holdings, read.Find(Film), read.Find(Group)),
     };
@@ -109,11 +116,12 @@ internal static class SessionKind
         Purpose = "Records a developing session: sheets, developer, supplies, and the area through the bath.",
         Details =
         [
-            "Sheets leave their boxes, developer and supplies are used up, and the area passes through the bath. Without developer on all lines, "
-            + "each line takes what the process asks for its area.",
+            "Sheets leave their boxes, developer and supplies are used up, and the area passes through the bath. "
+                + "Without developer on all lines, each line takes what the process asks for its area.",
         ],
         Example =
-            "S23 --process film --bath F4 --sheets \"2 fen80 N keeper 25ml from E01\" --sheets \"1 fen80 N reject dust from E02-1\"",
+            "S23 --process film --bath F4 --sheets \"2 fen80 N keeper 25ml from E01\" --sheets \"1 fen80 N reject dust "
+                + "from E02-1\"",
         NamedBy = Session,
         Bound =
         [
@@ -125,7 +133,8 @@ internal static class SessionKind
         Line = new LineKind<SessionLine>
         {
             Name = "sheets",
-            Help = "what was developed, once for each film, group and fate: how many, the film, the group, the developer, what became of them",
+            Help = "what was developed, once for each film, group and fate: how many, the film, the group, the "
+                + "developer, what became of them",
             Bound =
             [
                 new(Sheets, line => line.Sheets), new(Film, line => line.Item),
@@ -141,8 +150,8 @@ internal static class SessionKind
             {
                 Sheets = values.Of(Sheets), Item = values.Of(Film), Fate = values.Of(Became),
                 Cause = values.Maybe(Cause),
-                Developer = values.Maybe(Developer), OtherParts = values.Find(OtherParts) ?? [], DeveloperWeight = values.Maybe(Weighed),
-                Group = values.Find(Group) ?? "",
+                Developer = values.Maybe(Developer), OtherParts = values.Find(OtherParts) ?? [],
+                DeveloperWeight = values.Maybe(Weighed), Group = values.Find(Group) ?? "",
                 Container = values.Find(Box), From = values.Find(From), Note = values.Find(SheetNote) ?? "",
             },
         },
@@ -164,9 +173,13 @@ internal static class SessionKind
 /// <summary>What lines of film and of paper share.</summary>
 internal static class LineFields
 {
-    /// <summary>The box to draw from; its code holds a stroke, which tells it from a holder's side where both follow "from".</summary>
+    /// <summary>
+    /// The box to draw from; its code holds a stroke, which tells it from a holder's side where both follow "from".
+    /// </summary>
     public static Field<string> Box { get; } = new("container", new(
-        (text, _, _) => text.Contains('/', StringComparison.Ordinal) ? text : Parsed.Not<string>("the code of a box, such as fen80/3"),
+        (text, _, _) => text.Contains('/', StringComparison.Ordinal)
+            ? text
+            : Parsed.Not<string>("the code of a box, such as fen80/3"),
         (text, _) => text) { Placeholder = "BOX", Shape = Shape.Choice })
     {
         Label = "box", Help = "the box to draw from, such as fen80/3; otherwise the one used first", Example = "",
@@ -262,8 +275,8 @@ internal static class PrintSessionKind
         Purpose = "Records a print session: paper and test strips through the baths for paper.",
         Details =
         [
-            "Paper never goes through a bath for film. What a litre of fixer can fix depends on the paper and on how long the prints are to last: "
-            + "each basis is a setting of the fixer.",
+            "Paper never goes through a bath for film. What a litre of fixer can fix depends on the paper and on how "
+                + "long the prints are to last: each basis is a setting of the fixer.",
         ],
         Example = "P12 --negatives 2025-014 --sheets \"3 fibre-vc final\" --sheets \"1 fibre-vc strip 3 of 4\"",
         NamedBy = Session,
@@ -275,7 +288,8 @@ internal static class PrintSessionKind
         Line = new LineKind<PrintLine>
         {
             Name = "sheets",
-            Help = "what was printed, once for each paper and purpose: how many sheets, the paper, final, work or strip, the strips",
+            Help = "what was printed, once for each paper and purpose: how many sheets, the paper, final, work or "
+                + "strip, the strips",
             Bound =
             [
                 new(Sheets, line => line.Sheets), new(Paper, line => line.Item),

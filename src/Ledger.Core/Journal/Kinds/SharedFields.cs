@@ -24,7 +24,8 @@ internal static class SharedFields
     };
 
     /// <summary>
-    /// What a litre of working solution can take. An item that is defined again keeps its own; a bath is not offered it, it follows its item.
+    /// What a litre of working solution can take. An item that is defined again keeps its own; a bath is not offered
+    /// it, it follows its item.
     /// </summary>
     public static Field<Area> Capacity { get; } = new("capacity_sq_in_per_litre", Notations.SquareInches)
     {
@@ -44,7 +45,8 @@ internal static class SharedFields
         Label = "Basis", Option = "--basis", Help = "where the capacity comes from: maker's, handbook, strict, own",
         Example = "handbook", Width = 12,
         Choices = (_, _) => ["maker's", "handbook", "strict", "own"],
-        Offer = (read, holdings) => ItemDefinitionKind.CapacityOf(read, holdings) is { } known && read.Maybe(Capacity) == known.PerLitre
+        Offer = (read, holdings) => ItemDefinitionKind.CapacityOf(read, holdings) is { } known
+            && read.Maybe(Capacity) == known.PerLitre
             ? known.Basis : null,
     };
 
@@ -57,17 +59,20 @@ internal static class SharedFields
     };
 
     /// <summary>
-    /// The waste jug that takes a solution: only jugs for its kind of waste are offered, the first with room where something goes into one.
+    /// The waste jug that takes a solution: only jugs for its kind of waste are offered, the first with room where
+    /// something goes into one.
     /// </summary>
-    /// <param name="waste">The kind of waste that is read so far; null when it is not known, and then every jug is offered and none written.</param>
+    /// <param name="waste">The kind of waste that is read so far; null when it is not known, and then every jug is
+    /// offered and none written.</param>
     /// <param name="isUsed">Whether what is read so far goes into a jug as a rule.</param>
-    public static Field<string> JugFor(Func<FieldValues, Holdings, WasteKind?> waste, Func<FieldValues, Holdings, bool> isUsed)
+    public static Field<string> JugFor(Func<FieldValues, Holdings, WasteKind?> waste,
+        Func<FieldValues, Holdings, bool> isUsed)
     {
         return new("jug", Notations.Known("JUG"))
         {
-            Label = "Into jug", Help = $"the waste jug it goes into, of its own kind of waste; nothing for elsewhere; {Disposal}", Example = "J2",
-            Width = 10,
-            Choices = (read, holdings) => Alike(read, holdings).Select(jug => jug.Code),
+            Label = "Into jug",
+            Help = $"the waste jug it goes into, of its own kind of waste; nothing for elsewhere; {Disposal}",
+            Example = "J2", Width = 10, Choices = (read, holdings) => Alike(read, holdings).Select(jug => jug.Code),
             Offer = (read, holdings) => isUsed(read, holdings) && waste(read, holdings) is not null
                 ? Alike(read, holdings).FirstOrDefault(jug => jug.Room > default(Volume))?.Code : null,
         };
@@ -77,12 +82,13 @@ internal static class SharedFields
     }
 
     /// <summary>Holder sides.</summary>
-    public static Field<IReadOnlyList<string>> Sides(Func<FieldValues, Holdings, IEnumerable<string>> choices) => new("sides", Notations.Names("SIDE"))
-    {
-        Help = "holder sides such as E07-2, or holders for all their sides", Example = "E07-2 E08", IsNeeded = true,
-        IsArgument = true,
-        Width = 44, Choices = choices,
-    };
+    public static Field<IReadOnlyList<string>> Sides(Func<FieldValues, Holdings, IEnumerable<string>> choices) =>
+        new("sides", Notations.Names("SIDE"))
+        {
+            Help = "holder sides such as E07-2, or holders for all their sides", Example = "E07-2 E08", IsNeeded = true,
+            IsArgument = true,
+            Width = 44, Choices = choices,
+        };
 
     /// <summary>What was measured out of an item: in its unit, otherwise what the dilution asks for.</summary>
     public static Field<Quantity> Measured(Func<FieldValues, ReadingTerms, Item?> item) => new(
@@ -98,7 +104,8 @@ internal static class SharedFields
     /// <param name="width">How many columns a form gives it.</param>
     /// <param name="offer">What a form writes into it; null for nothing.</param>
     /// <param name="usual">The usual ones, to choose from.</param>
-    public static Field<string> Reason(string help, string example, int width = 20, string? offer = null, string[]? usual = null) =>
+    public static Field<string> Reason(string help, string example, int width = 20, string? offer = null,
+        string[]? usual = null) =>
         new("reason", Notations.Line(200))
         {
             Help = help, Example = example, IsNeeded = true, Width = width,

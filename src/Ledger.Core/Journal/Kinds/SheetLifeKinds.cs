@@ -38,7 +38,8 @@ internal static class FateKind
         Name = "fate",
         File = "fates",
         Title = "Another fate",
-        Purpose = "Developed sheets have another fate from a day on: a negative found spoiled is a reject, and one that was refixed or cleaned is good again.",
+        Purpose = "Developed sheets have another fate from a day on: a negative found spoiled is a reject, and one "
+            + "that was refixed or cleaned is good again.",
         Details =
         [
             "Numbers stay what they are. A keeper that is one no longer becomes a negative again.",
@@ -63,7 +64,8 @@ internal static class SheetNoteKind
 {
     private static readonly Field<SheetWork> What = new("what", Words.SheetWorks)
     {
-        Help = "what was done or tested: inspected, residual silver test, residual hypo test, refixed, rewashed, spotted, toned, other",
+        Help = "what was done or tested: inspected, residual silver test, residual hypo test, refixed, rewashed, "
+            + "spotted, toned, other",
         Example = "refixed", IsNeeded = true, Width = 20, Choices = (_, _) => Words.SheetWorks.Words,
     };
 
@@ -86,7 +88,8 @@ internal static class SheetNoteKind
         Name = "sheet-note",
         File = "sheet_notes",
         Title = "Note on sheets",
-        Purpose = "Something was done to developed sheets or found out about them: a residual test, refixing, spotting, toning.",
+        Purpose = "Something was done to developed sheets or found out about them: a residual test, refixing, "
+            + "spotting, toning.",
         Details =
         [
             "The results of a check list are recorded so, sheet by sheet. A figure of hypo above the setting "

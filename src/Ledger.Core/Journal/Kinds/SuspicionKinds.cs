@@ -45,7 +45,8 @@ internal static class SuspicionKind
         Name = "suspicion",
         File = "suspicions",
         Title = "Suspicion",
-        Purpose = "Something may be wrong with a bath, a box, a bottle or a delivery: nothing of it is used until it is cleared or discarded.",
+        Purpose = "Something may be wrong with a bath, a box, a bottle or a delivery: nothing of it is used until it "
+            + "is cleared or discarded.",
         Details =
         [
             "It is not drawn, planned, loaded or counted as usable, and nothing goes through a bath. It stays in "

@@ -7,18 +7,23 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Kinds;
 
-/// <summary>The words of every enumeration that an entry can say. Their order here is that in which they are offered; nothing else hangs on it.</summary>
+/// <summary>
+/// The words of every enumeration that an entry can say. Their order here is that in which they are offered; nothing
+/// else hangs on it.
+/// </summary>
 internal static class Words
 {
     private static readonly (string Word, ItemRole Meaning)[] Bought =
     [
-        ("other", ItemRole.Other), ("developer", ItemRole.Developer), ("stop", ItemRole.Stop), ("fixer", ItemRole.Fixer),
-        ("wash aid", ItemRole.WashAid), ("wetting agent", ItemRole.WettingAgent), ("toner", ItemRole.Toner), ("water", ItemRole.Water),
-        ("rc paper", ItemRole.ResinCoatedPaper), ("fibre paper", ItemRole.FibrePaper),
+        ("other", ItemRole.Other), ("developer", ItemRole.Developer), ("stop", ItemRole.Stop),
+        ("fixer", ItemRole.Fixer), ("wash aid", ItemRole.WashAid), ("wetting agent", ItemRole.WettingAgent),
+        ("toner", ItemRole.Toner), ("water", ItemRole.Water), ("rc paper", ItemRole.ResinCoatedPaper),
+        ("fibre paper", ItemRole.FibrePaper),
     ];
 
     public static Notation<ItemKind> ItemKinds { get; } = Notations.OneOf(
-        "KIND", new Choices<ItemKind>(("film", ItemKind.Film), ("chemical", ItemKind.Chemical), ("supply", ItemKind.Supply)));
+        "KIND", new Choices<ItemKind>(("film", ItemKind.Film), ("chemical", ItemKind.Chemical),
+            ("supply", ItemKind.Supply)));
 
     /// <summary>What an item can be bought for.</summary>
     public static Notation<ItemRole> ItemRoles { get; } = Notations.OneOf("ROLE", new Choices<ItemRole>(Bought));
@@ -31,7 +36,8 @@ internal static class Words
         ("ml", Unit.Millilitre), ("g", Unit.Gram), ("sheet", Unit.Sheet), ("roll", Unit.Roll), ("piece", Unit.Piece)));
 
     /// <summary>What film and paper are counted in.</summary>
-    public static Notation<Unit> FilmUnits { get; } = Notations.OneOf("UNIT", new Choices<Unit>(("sheet", Unit.Sheet), ("roll", Unit.Roll)));
+    public static Notation<Unit> FilmUnits { get; } = Notations.OneOf("UNIT",
+        new Choices<Unit>(("sheet", Unit.Sheet), ("roll", Unit.Roll)));
 
     public static Notation<StepUse> Uses { get; } = Notations.OneOf(
         "USE", new Choices<StepUse>(("one-shot", StepUse.OneShot), ("reused", StepUse.Reused)));
@@ -40,13 +46,14 @@ internal static class Words
         ("session", StepPer.Session), ("batch", StepPer.Batch), ("sheet", StepPer.Sheet), ("litre", StepPer.Litre)));
 
     public static Notation<Fate> Fates { get; } = Notations.OneOf("FATE", new Choices<Fate>(
-        ("negative", Fate.Negative), ("keeper", Fate.Keeper), ("reject", Fate.Reject), ("test", Fate.Test), ("practice", Fate.Practice),
-        ("dummy", Fate.Dummy)));
+        ("negative", Fate.Negative), ("keeper", Fate.Keeper), ("reject", Fate.Reject), ("test", Fate.Test),
+        ("practice", Fate.Practice), ("dummy", Fate.Dummy)));
 
     public static Notation<RejectCause> Causes { get; } = Notations.OneOf("CAUSE", new Choices<RejectCause>(
         ("dust", RejectCause.Dust), ("scratch", RejectCause.Scratch), ("unexposed", RejectCause.Unexposed),
-        ("double exposure", RejectCause.DoubleExposure), ("fogged", RejectCause.Fogged), ("loaded backwards", RejectCause.LoadedBackwards),
-        ("uneven", RejectCause.Uneven), ("under-fixed", RejectCause.UnderFixed)));
+        ("double exposure", RejectCause.DoubleExposure), ("fogged", RejectCause.Fogged),
+        ("loaded backwards", RejectCause.LoadedBackwards), ("uneven", RejectCause.Uneven),
+        ("under-fixed", RejectCause.UnderFixed)));
 
     /// <summary>What a sheet that was developed can become.</summary>
     public static Notation<Fate> LaterFates { get; } = Notations.OneOf("FATE", new Choices<Fate>(
@@ -63,9 +70,10 @@ internal static class Words
     public static Notation<BathMaterial> Materials { get; } = Notations.OneOf(
         "film|paper", new Choices<BathMaterial>(("film", BathMaterial.Film), ("paper", BathMaterial.Paper)));
 
-    public static Notation<WorkingContainer> Containers { get; } = Notations.OneOf("CONTAINER", new Choices<WorkingContainer>(
-        ("full bottle", WorkingContainer.FullBottle), ("part-full bottle", WorkingContainer.PartFullBottle),
-        ("floating lid", WorkingContainer.FloatingLid), ("open tray", WorkingContainer.OpenTray)));
+    public static Notation<WorkingContainer> Containers { get; } = Notations.OneOf("CONTAINER",
+        new Choices<WorkingContainer>(
+            ("full bottle", WorkingContainer.FullBottle), ("part-full bottle", WorkingContainer.PartFullBottle),
+            ("floating lid", WorkingContainer.FloatingLid), ("open tray", WorkingContainer.OpenTray)));
 
     public static Notation<PrintPurpose> Purposes { get; } = Notations.OneOf("PURPOSE", new Choices<PrintPurpose>(
         ("final", PrintPurpose.Final), ("work", PrintPurpose.Work), ("strip", PrintPurpose.Strip)));
@@ -75,5 +83,6 @@ internal static class Words
         (ResidualTest.Silver, ResidualTest.Silver), (ResidualTest.Hypo, ResidualTest.Hypo)));
 
     /// <summary>Yes or no where silence means neither, or yes: a choice, not a tick.</summary>
-    public static Notation<bool> YesOrNo { get; } = Notations.OneOf("YES|NO", new Choices<bool>(("yes", true), ("no", false)));
+    public static Notation<bool> YesOrNo { get; } = Notations.OneOf("YES|NO",
+        new Choices<bool>(("yes", true), ("no", false)));
 }

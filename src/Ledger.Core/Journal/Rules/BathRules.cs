@@ -13,12 +13,16 @@ internal static class BathRules
     {
         var code = Require.Name(mixing.Bath, "a bath");
         if (draft.Holdings.Bath(code) is not null || draft.Past.HasBath(code))
-            throw new RefusedException(RefusalKind.AlreadyThere, $"there was a bath {code} already; give this one a name of its own");
+            throw new RefusedException(RefusalKind.AlreadyThere,
+                $"there was a bath {code} already; give this one a name of its own");
         var item = draft.Item(mixing.Item);
-        Require.That(item.Kind == ItemKind.Chemical, $"{item.Code} is not a chemical, so a bath cannot be mixed from it; name a chemical");
-        Require.That(mixing.WorkingVolume > default(Volume), "the working volume must be more than nothing; say it, such as 1500ml");
+        Require.That(item.Kind == ItemKind.Chemical,
+            $"{item.Code} is not a chemical, so a bath cannot be mixed from it; name a chemical");
+        Require.That(mixing.WorkingVolume > default(Volume),
+            "the working volume must be more than nothing; say it, such as 1500ml");
         var dilution = mixing.Dilution ?? item.Dilution
-            ?? throw new RefusedException(RefusalKind.NotAccepted, $"{item.Code} has no usual dilution; say it, such as 1+4");
+            ?? throw new RefusedException(RefusalKind.NotAccepted,
+                $"{item.Code} has no usual dilution; say it, such as 1+4");
         var amount = Amount(mixing, item, dilution);
         var first = mixing.PairedWith is { } before ? Pair(before, mixing, draft) : null;
 
@@ -44,27 +48,35 @@ internal static class BathRules
             $"the capacity of {code} needs its basis: maker's, handbook, strict or own");
         var ceiling = draft.Holdings.Settings.RotationCeiling;
         if (bath.Rotations > ceiling)
-            draft.Remark($"this is rotation {bath.Rotations} of the pair; the ceiling is {ceiling}: mix a fresh pair next time");
+            draft.Remark(
+                $"this is rotation {bath.Rotations} of the pair; the ceiling is {ceiling}: mix a fresh pair next time");
         draft.Add(new BathMixed(bath));
         if (mixing.StandsIn != Keeping.WorkingContainer.FullBottle)
             draft.Add(new BathStands(bath.Place, mixing.StandsIn));
         draft.Take(item, amount, mixing.Container, bath.Place, mixing.BooksDifference);
-        foreach (var part in item.Unit == Unit.Millilitre ? OtherPart.Beside(item, dilution, Volume.FromMicrolitres(amount.Base)) : [])
+        foreach (var part in item.Unit == Unit.Millilitre
+            ? OtherPart.Beside(item, dilution, Volume.FromMicrolitres(amount.Base))
+            : [])
             if (part.Item is { } other)
                 draft.Take(draft.Item(other), Quantity.Of(part.Measured), null, bath.Place, mixing.BooksDifference);
         if (OtherPart.Unknown(item, dilution) is { } unknown)
             draft.Remark(unknown);
         var style = draft.Style;
-        draft.Summary = $"mixed bath {code}: {amount.ToText(style)} of {item.Code} for {bath.WorkingVolume.ToText(style)}, {dilution}"
-            + (first is null ? "" : $", second after {first.Code}");
+        draft.Summary =
+            $"mixed bath {code}: {amount.ToText(style)} of {item.Code} for {bath.WorkingVolume.ToText(style)}, "
+                + $"{dilution}"
+                + (first is null ? "" : $", second after {first.Code}");
     }
 
-    /// <summary>What is drawn: as measured, or as the dilution asks. A powder has no dilution by volume and must be measured.</summary>
+    /// <summary>
+    /// What is drawn: as measured, or as the dilution asks. A powder has no dilution by volume and must be measured.
+    /// </summary>
     private static Quantity Amount(BathMixing mixing, Item item, Dilution dilution)
     {
         if (mixing.Amount is { } measured)
             return measured;
-        Require.That(item.Unit == Unit.Millilitre, $"{item.Code} is kept in {item.Unit.Plural()}; say how much of it was used");
+        Require.That(item.Unit == Unit.Millilitre,
+            $"{item.Code} is kept in {item.Unit.Plural()}; say how much of it was used");
         return Quantity.Of(dilution.SourceIn(mixing.WorkingVolume));
     }
 
@@ -73,10 +85,12 @@ internal static class BathRules
         var first = draft.Bath(code);
         Require.That(
             draft.Holdings.SecondAfter(first) is null,
-            $"bath {first.Code} has a second bath already: {draft.Holdings.SecondAfter(first)?.Code}; rotate the pair, or name another bath");
+            $"bath {first.Code} has a second bath already: {draft.Holdings.SecondAfter(first)?.Code}; rotate the pair, "
+                + "or name another bath");
         if (first.Material != mixing.Material)
             throw new RefusedException(
-                RefusalKind.WrongMaterial, $"bath {first.Code} is for {first.Material.Name()}; film and paper never share a pair; "
+                RefusalKind.WrongMaterial,
+                $"bath {first.Code} is for {first.Material.Name()}; film and paper never share a pair; "
                 + "name a bath for the same material");
         return first;
     }

@@ -5,7 +5,8 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Journal.Rules;
 
 /// <summary>
-/// Liquids go from bottle to bottle, powder becomes stock solution: nothing of the quantity and the cost is lost on the way.
+/// Liquids go from bottle to bottle, powder becomes stock solution: nothing of the quantity and the cost is lost on the
+/// way.
 /// </summary>
 internal static class BottleRules
 {
@@ -15,7 +16,8 @@ internal static class BottleRules
     {
         var source = Source(decanting.From, draft);
         var item = draft.Item(source.Lot.Item);
-        Require.That(item.Unit == Unit.Millilitre, $"{item.Code} is kept in {item.Unit.Name()}; only liquids are decanted");
+        Require.That(item.Unit == Unit.Millilitre,
+            $"{item.Code} is kept in {item.Unit.Name()}; only liquids are decanted");
         var amounts = Amounts(decanting.Bottles, source.Held, item, draft);
         var names = new List<string>();
         for (var i = 0; i < amounts.Count; i++)
@@ -28,7 +30,8 @@ internal static class BottleRules
         }
 
         draft.Summary =
-            $"decanted {item.Of(amounts.Sum(amount => amount.Base)).ToText(draft.Style)} of {source.Code} into {string.Join(", ", names)}";
+            $"decanted {item.Of(amounts.Sum(amount => amount.Base)).ToText(draft.Style)} of {source.Code} into "
+                + $"{string.Join(", ", names)}";
     }
 
     public static void Post(StockSolution mixing, Draft draft)
@@ -36,13 +39,16 @@ internal static class BottleRules
         var stock = draft.Item(mixing.Item);
         Require.That(
             stock.Kind == ItemKind.Chemical && stock.Unit == Unit.Millilitre,
-                $"{stock.Code} is not a liquid chemical, so it cannot be a stock solution; name a chemical that is kept in ml");
+                $"{stock.Code} is not a liquid chemical, so it cannot be a stock solution; name a chemical that is "
+                    + "kept in ml");
         var code = mixing.From ?? stock.StockOf ?? throw new RefusedException(
             RefusalKind.NotAccepted, $"say what {stock.Code} is mixed from");
         var source = draft.Item(code);
-        Require.That(source.Code != stock.Code, $"{stock.Code} cannot be mixed from itself; name what it is mixed from");
+        Require.That(source.Code != stock.Code,
+            $"{stock.Code} cannot be mixed from itself; name what it is mixed from");
         Require.That(mixing.Volume > default(Volume), "the volume must be more than nothing; say it, such as 1000ml");
-        var draws = draft.Take(source, Wanted(mixing, source, draft), mixing.Container, Places.Mixing, booksDifference: false);
+        var draws = draft.Take(source, Wanted(mixing, source, draft), mixing.Container, Places.Mixing,
+            booksDifference: false);
 
         var quantity = Quantity.Of(mixing.Volume);
         var cost = new Money(draws.Sum(draw => draw.Cost.Millionths));
@@ -70,7 +76,8 @@ internal static class BottleRules
         }
 
         draft.Summary =
-            $"mixed {quantity.ToText(draft.Style)} of {stock.Code} from {source.Code} for {cost.Text(draft.Style)}: {string.Join(", ", names)}";
+            $"mixed {quantity.ToText(draft.Style)} of {stock.Code} from {source.Code} for {cost.Text(draft.Style)}: "
+                + $"{string.Join(", ", names)}";
     }
 
     private static Quantity Wanted(StockSolution mixing, Item source, Draft draft)
@@ -83,13 +90,15 @@ internal static class BottleRules
 
         if (amount.Base % source.Pack.Base != 0 && source.Unit == Unit.Gram)
             draft.Remark(
-                $"part of a pack of {source.Code} was weighed; a powder of several parts should be mixed whole, since its parts settle");
+                $"part of a pack of {source.Code} was weighed; a powder of several parts should be mixed whole, since "
+                    + "its parts settle");
         return amount;
     }
 
     private static Container Source(string what, Draft draft) => draft.Holdings.Item(what) is { } item
         ? draft.ContainersOf(item).FirstOrDefault(draft.IsClear) ?? throw new RefusedException(
-            RefusalKind.MoreThanHeld, $"no bottle of {item.Code} holds anything on {Dates.Text(draft.Date)}; record its delivery first")
+            RefusalKind.MoreThanHeld,
+            $"no bottle of {item.Code} holds anything on {Dates.Text(draft.Date)}; record its delivery first")
         : Clear(draft.Container(what), draft);
 
     private static Container Clear(Container bottle, Draft draft)
@@ -98,10 +107,13 @@ internal static class BottleRules
         return bottle;
     }
 
-    /// <summary>What goes into each bottle: what was said, or as much as it holds; the last one may stay part-full.</summary>
+    /// <summary>
+    /// What goes into each bottle: what was said, or as much as it holds; the last one may stay part-full.
+    /// </summary>
     private static List<Quantity> Amounts(IReadOnlyList<FilledBottle> bottles, Quantity held, Item item, Draft draft)
     {
-        Require.That(bottles.Count is > 0 and <= MostBottles, $"from 1 to {MostBottles} bottles can be filled, not {bottles.Count}");
+        Require.That(bottles.Count is > 0 and <= MostBottles,
+            $"from 1 to {MostBottles} bottles can be filled, not {bottles.Count}");
         var (left, amounts) = (held, new List<Quantity>());
         foreach (var bottle in bottles)
         {
@@ -111,11 +123,13 @@ internal static class BottleRules
             Require.Unit(item, amount);
             Require.Positive(amount, "what goes into a bottle");
             Require.That(
-                amount <= bottle.Size, $"{amount.ToText(draft.Style)} do not go into a bottle of {bottle.Size.ToText(draft.Style)}");
+                amount <= bottle.Size,
+                $"{amount.ToText(draft.Style)} do not go into a bottle of {bottle.Size.ToText(draft.Style)}");
             if (amount > left)
                 throw new RefusedException(
                     RefusalKind.MoreThanHeld,
-                    $"{held.ToText(draft.Style)} are there, and {(held - left + amount).ToText(draft.Style)} are wanted");
+                    $"{held.ToText(draft.Style)} are there, and {(held - left + amount).ToText(draft.Style)} are "
+                        + "wanted");
             amounts.Add(amount);
             left -= amount;
         }
@@ -127,7 +141,8 @@ internal static class BottleRules
     {
         var number = draft.NextContainerNumber(item.Code);
         var code = filled.Name is { } name ? Require.Name(name, "a bottle") : $"{item.Code}/{number}";
-        if (draft.Holdings.Container(code) is not null || draft.Holdings.Item(code) is not null || draft.Holdings.Bath(code) is not null
+        if (draft.Holdings.Container(code) is not null || draft.Holdings.Item(code) is not null
+            || draft.Holdings.Bath(code) is not null
             || names.Contains(code, StringComparer.OrdinalIgnoreCase))
             throw new RefusedException(RefusalKind.AlreadyThere, $"the name {code} is in use; give the bottle another");
         names.Add(code);

@@ -25,22 +25,27 @@ internal static class CountRules
         var book = item.Of(containers.Sum(container => container.Held.Base));
         var style = draft.Style;
         var difference = count.Found - book;
-        Require.That(!difference.IsZero, $"{count.What} holds {book.ToText(style)} in the book too; there is nothing to post");
+        Require.That(!difference.IsZero,
+            $"{count.What} holds {book.ToText(style)} in the book too; there is nothing to post");
 
         if (difference.Base < 0)
-            draft.Take(item, item.Of(-difference.Base), ContainerName(item, count), Places.LostOrGained, booksDifference: false);
+            draft.Take(item, item.Of(-difference.Base), ContainerName(item, count), Places.LostOrGained,
+                booksDifference: false);
         else
         {
-            Require.That(containers.Count > 0, $"no container of {item.Code} holds anything; record a delivery instead");
+            Require.That(containers.Count > 0,
+                $"no container of {item.Code} holds anything; record a delivery instead");
             draft.Find(containers[0], difference);
         }
 
         var sign = difference.Base > 0 ? "+" : "";
-        draft.Summary = $"counted {count.What}: {count.Found.ToText(style)}, {sign}{difference.ToText(style)}, {reason}";
+        draft.Summary =
+            $"counted {count.What}: {count.Found.ToText(style)}, {sign}{difference.ToText(style)}, {reason}";
     }
 
     /// <summary>
-    /// Sheets that are missing from a holder or a box of exposed ones; those in excess have a story, and are unloaded instead.
+    /// Sheets that are missing from a holder or a box of exposed ones; those in excess have a story, and are unloaded
+    /// instead.
     /// </summary>
     private static void Miss(IReadOnlyList<Sheet> sheets, StockCount count, string reason, Draft draft)
     {
@@ -49,7 +54,8 @@ internal static class CountRules
         Require.That(missing != 0, $"{count.What} holds {count.Found} in the book too; there is nothing to post");
         Require.That(
             missing > 0,
-            $"{count.What} holds {new Quantity(sheets.Count, Unit.Sheet)} in the book; record the loading or unloading of the others");
+            $"{count.What} holds {new Quantity(sheets.Count, Unit.Sheet)} in the book; record the loading or unloading "
+                + "of the others");
         foreach (var sheet in sheets.Take((int)missing))
             draft.Film.Move(sheet, Places.LostOrGained);
         draft.Film.RemindOfLabels();

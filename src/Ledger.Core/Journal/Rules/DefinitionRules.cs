@@ -20,13 +20,15 @@ internal static class DefinitionRules
         };
         Require.That(
             item.Code.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' or '.'),
-            $"the item code \"{item.Code}\" may hold letters, digits, dots and dashes only; the full name goes into the name");
+            $"the item code \"{item.Code}\" may hold letters, digits, dots and dashes only; the full name goes into "
+                + "the name");
         Check(item);
         if (draft.Holdings.Item(item.Code) is { } known)
         {
             Require.That(
                 known.Unit == item.Unit && known.Format == item.Format && known.Kind == item.Kind,
-                $"{item.Code} is kept as {known.Kind.Name()} in {known.Unit.Plural()}{(known.Format is { } f ? $" of {f}" : "")}; "
+                $"{item.Code} is kept as {known.Kind.Name()} in {known.Unit.Plural()}"
+                    + $"{(known.Format is { } f ? $" of {f}" : "")}; "
                 + "give the changed product a code of its own");
             item = item with { Id = known.Id, Code = known.Code };
         }
@@ -41,16 +43,19 @@ internal static class DefinitionRules
     {
         var format = definition.Format;
         Require.Name(format.Code, "a format");
-        Require.That(Format.CodeOf(format.Code) is not null, $"\"{format.Code}\" is not accepted: {Format.AcceptedName}");
+        Require.That(Format.CodeOf(format.Code) is not null,
+            $"\"{format.Code}\" is not accepted: {Format.AcceptedName}");
         Require.That(format.Unit is Unit.Sheet or Unit.Roll, $"{format.Code} must be counted in sheets or rolls");
         Require.That(
             format.Area >= LeastFormat && format.Area <= LargestFormat,
-            $"the area of {format.Code} must be from {LeastFormat.ToText(draft.Style)} to {LargestFormat.ToText(draft.Style)}");
+            $"the area of {format.Code} must be from {LeastFormat.ToText(draft.Style)} to "
+                + $"{LargestFormat.ToText(draft.Style)}");
         Require.That(
             !draft.Holdings.Formats.TryFind(format.Code, out var known) || known.Unit == format.Unit,
             $"{format.Code} is counted in {known?.Unit.Plural()}; give the other one a name of its own");
         draft.Add(new FormatDefined(format));
-        draft.Show($"a {format.Unit.Name()} of {format.Code}", known?.Area.ToText(draft.Style) ?? "-", format.Area.ToText(draft.Style));
+        draft.Show($"a {format.Unit.Name()} of {format.Code}", known?.Area.ToText(draft.Style) ?? "-",
+            format.Area.ToText(draft.Style));
         draft.Summary = $"format {format.Code}: {format.Area.ToText(draft.Style)}";
     }
 
@@ -85,7 +90,8 @@ internal static class DefinitionRules
         if (written.Equals(value.Trim(), StringComparison.OrdinalIgnoreCase))
             value = written;
         Require.That(
-            setting.Name != "currency" || draft.Holdings.Settings.Currency is "" || draft.Holdings.Settings.Currency == value,
+            setting.Name != "currency" || draft.Holdings.Settings.Currency is ""
+                || draft.Holdings.Settings.Currency == value,
             $"the ledger is kept in {draft.Holdings.Settings.Currency}; that cannot change once something was bought");
         draft.Add(new SettingChanged(setting.Name, value, settings!));
         draft.Summary = $"setting {setting.Name}: {value}";
@@ -95,7 +101,8 @@ internal static class DefinitionRules
     {
         Require.Unit(item, item.Pack);
         Require.Positive(item.Pack, $"the pack of {item.Code}");
-        Require.That(!item.Role.IsOfStepsOnly(), $"{item.Code} cannot be a {item.Role.Name()}: that is a step of a process, not something bought");
+        Require.That(!item.Role.IsOfStepsOnly(),
+            $"{item.Code} cannot be a {item.Role.Name()}: that is a step of a process, not something bought");
         if (item.Kind == ItemKind.Film)
         {
             Require.That(item.Format is not null, $"{item.Code} is film and needs a format, such as 4x5 or 8x10");
@@ -104,9 +111,11 @@ internal static class DefinitionRules
                 $"{item.Code} in {item.Format} is counted in {item.Format.Unit.Plural()}, not {item.Unit.Plural()}");
         }
         else
-            Require.That(item.Format is null, $"{item.Code} is a {item.Kind.Name()}, and only film and paper have a format; leave the format out");
+            Require.That(item.Format is null,
+                $"{item.Code} is a {item.Kind.Name()}, and only film and paper have a format; leave the format out");
 
-        Require.That(item.FixerFactorThousandths is >= 100 and <= 10_000, $"the fixer factor of {item.Code} must be from 0.1 to 10");
+        Require.That(item.FixerFactorThousandths is >= 100 and <= 10_000,
+            $"the fixer factor of {item.Code} must be from 0.1 to 10");
         Require.That(item.Capacity is null or { PerLitre.Hundredths: > 0 },
             $"the capacity of {item.Code} must be more than nothing; leave it out where it is not known");
         Require.That(
@@ -116,11 +125,14 @@ internal static class DefinitionRules
             item.OtherCapacities.All(one => one.PerLitre.Hundredths > 0 && !string.IsNullOrWhiteSpace(one.Basis)),
             $"each capacity of {item.Code} must be more than nothing and needs its basis");
         Require.That(
-            item.ReplenisherCeilingPercent is null or (> 0 and <= 10_000), $"the replenisher ceiling of {item.Code} must be from 1 to 10000 per cent");
+            item.ReplenisherCeilingPercent is null or (> 0 and <= 10_000),
+            $"the replenisher ceiling of {item.Code} must be from 1 to 10000 per cent");
         if (item.Indicator is { } indicator)
             Require.Name(indicator, $"the colour of {item.Code}'s indicator");
-        Require.That(item.ServiceLevel is null or (> 0 and < 1), $"the service level of {item.Code} must be between 0 and 1, such as 0.95");
-        Require.That(item.LeadTimeDays is null or (>= 0 and <= 3650), $"the lead time of {item.Code} must be from 0 to 3650 days");
+        Require.That(item.ServiceLevel is null or (> 0 and < 1),
+            $"the service level of {item.Code} must be between 0 and 1, such as 0.95");
+        Require.That(item.LeadTimeDays is null or (>= 0 and <= 3650),
+            $"the lead time of {item.Code} must be from 0 to 3650 days");
         if (item.MinimumOnHand is { } minimum)
         {
             Require.Unit(item, minimum);
@@ -128,7 +140,8 @@ internal static class DefinitionRules
         }
 
         Require.That(
-            item.Keeping.All.All(limit => limit is null or (> 0 and <= 36_500)), $"a keeping limit of {item.Code} must be from 1 to 36500");
+            item.Keeping.All.All(limit => limit is null or (> 0 and <= 36_500)),
+            $"a keeping limit of {item.Code} must be from 1 to 36500");
     }
 
     private static void Check(ProcessStep step, string process, Draft draft)
@@ -138,7 +151,8 @@ internal static class DefinitionRules
         Require.That(step.Minutes is null or (>= 0 and <= 10_000), $"the minutes of {where} must be from 0 to 10000");
         Require.That(step.Celsius is null or (>= 0 and <= 60), $"the temperature of {where} must be from 0 to 60 °C");
         Require.That(
-            step.Item is not null || (step.Amount is null && step.Dilution is null), $"{where} says how much, but not of what; name the item");
+            step.Item is not null || (step.Amount is null && step.Dilution is null),
+            $"{where} says how much, but not of what; name the item");
         if (step.Item is null)
             return;
         var item = draft.Item(step.Item);
@@ -151,21 +165,26 @@ internal static class DefinitionRules
         Require.Positive(step.AmountEach.Value, $"the amount of {where}");
         CheckPer(step, where);
         Require.That(
-            step.Role != ItemRole.Developer || step.Amount is not null || step.Dilution is not null || item.Dilution is not null,
+            step.Role != ItemRole.Developer || step.Amount is not null || step.Dilution is not null
+                || item.Dilution is not null,
             $"{where} develops and needs a dilution, such as 1+39");
     }
 
-    /// <summary>What an amount is counted for must mean something: nothing that a user says is passed over in silence.</summary>
+    /// <summary>
+    /// What an amount is counted for must mean something: nothing that a user says is passed over in silence.
+    /// </summary>
     private static void CheckPer(ProcessStep step, string where)
     {
         Require.That(
             step.Role != ItemRole.Developer || step.Per != StepPer.Session || !step.IsByVolume,
-            $"{where} develops, and a one-shot developer is measured out per batch, sheet or litre; one that serves a whole session is a bath: "
-            + "write reused");
+            $"{where} develops, and a one-shot developer is measured out per batch, sheet or litre; one that serves a "
+                + "whole session is a bath: write reused");
         Require.That(
             step.Amount is not null || step.Per is not (StepPer.Sheet or StepPer.Litre),
-            $"{where} is diluted into its working volume, which is filled per session or batch; per {step.Per.Name()} needs an amount");
+            $"{where} is diluted into its working volume, which is filled per session or batch; per "
+                + $"{step.Per.Name()} needs an amount");
         Require.That(
-            step.Per != StepPer.Litre || step.WorkingVolume is not null, $"{where} counts per litre and needs the working volume");
+            step.Per != StepPer.Litre || step.WorkingVolume is not null,
+            $"{where} counts per litre and needs the working volume");
     }
 }

@@ -2,7 +2,9 @@ using Ledger.Core.Measures;
 
 namespace Ledger.Core.Journal.Rules;
 
-/// <summary>The currency of a delivery: the first one names the ledger's; a later one in another needs the day's rate.</summary>
+/// <summary>
+/// The currency of a delivery: the first one names the ledger's; a later one in another needs the day's rate.
+/// </summary>
 internal static class DeliveryCurrency
 {
     public static void RequireRate(decimal? rate) =>
@@ -19,11 +21,13 @@ internal static class DeliveryCurrency
                 rate is null or 1,
                 $"the ledger has no currency yet, so a rate for {currency} means nothing; set the currency first");
             var named = settings.With("currency", currency);
-            Require.That(named is not null, $"\"{currency}\" is not a currency code; write three capital letters, such as EUR");
+            Require.That(named is not null,
+                $"\"{currency}\" is not a currency code; write three capital letters, such as EUR");
             draft.Add(new SettingChanged("currency", currency, named!, IsImplied: true));
         }
         else if (currency == settings.Currency)
-            Require.That(rate is null or 1, $"the ledger is kept in {currency}, so a delivery in {currency} needs no rate");
+            Require.That(rate is null or 1,
+                $"the ledger is kept in {currency}, so a delivery in {currency} needs no rate");
         else
             Require.That(
                 rate is not null,
@@ -31,8 +35,11 @@ internal static class DeliveryCurrency
                 + $"the {settings.Currency} for one {currency}");
     }
 
-    /// <summary>Nobody is billed half a cent: an amount that is finer was mistyped, or shared by hand and rounded.</summary>
-    public static void RequirePayable(string? currency, Draft draft, params ReadOnlySpan<(Money Amount, string What)> amounts)
+    /// <summary>
+    /// Nobody is billed half a cent: an amount that is finer was mistyped, or shared by hand and rounded.
+    /// </summary>
+    public static void RequirePayable(string? currency, Draft draft,
+        params ReadOnlySpan<(Money Amount, string What)> amounts)
     {
         var code = currency ?? draft.Holdings.Settings.Currency;
         var isNothing = true;
@@ -41,11 +48,14 @@ internal static class DeliveryCurrency
             isNothing &= amount == Money.Zero;
             Require.That(
                 Currencies.CanPay(amount, code),
-                $"{what}, {Scaled.ToText(amount.Amount, 6)}, is finer than {code} is counted, which has {Decimals(code)}");
+                $"{what}, {Scaled.ToText(amount.Amount, 6)}, is finer than {code} is counted, which has "
+                    + $"{Decimals(code)}");
         }
 
         if (code.Length == 0 && !isNothing)
-            draft.Remark("the ledger has no currency yet: the setting currency names it, and amounts that are finer than it is counted are refused then");
+            draft.Remark(
+                "the ledger has no currency yet: the setting currency names it, and amounts that are finer than it is "
+                    + "counted are refused then");
     }
 
     private static string Decimals(string code) => Currencies.MinorUnits(code) switch

@@ -6,7 +6,8 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Journal.Rules;
 
 /// <summary>
-/// A delivery: for each line one lot, one container for each pack, and its landed cost. Nothing of what was paid for all lines is lost.
+/// A delivery: for each line one lot, one container for each pack, and its landed cost. Nothing of what was paid for
+/// all lines is lost.
 /// </summary>
 internal static class DeliveryRules
 {
@@ -27,12 +28,17 @@ internal static class DeliveryRules
         Require.NotNegative(shared.Total, "the cost after the discount");
         var came = delivery.Lines
             .Select((line, i) => Receive(
-                line, new(shared.Lines[i], delivery.Currency, delivery.Rate), shared.Costs[i], said[i] is not null, draft)).ToList();
-        if (delivery.Lines.Where((_, i) => said[i] is null).Select(line => draft.Item(line.Item).Code).Distinct().ToList() is { Count: > 0 } unknown)
-            draft.Remark($"no price was said for {string.Join(" and ", unknown)}, so what it cost is unknown; put the price in when you know it, "
-                + "0 for a gift");
+                line, new(shared.Lines[i], delivery.Currency, delivery.Rate), shared.Costs[i],
+                said[i] is not null, draft)).ToList();
+        if (delivery.Lines.Where((_, i) => said[i] is null).Select(line => draft.Item(line.Item).Code)
+            .Distinct().ToList() is { Count: > 0 } unknown)
+            draft.Remark(
+                $"no price was said for {string.Join(" and ", unknown)}, so what it cost is unknown; put the price in "
+                    + "when you know it, 0 for a gift");
         var name = delivery.Reference.Trim() is { Length: > 0 } reference ? $"delivery {reference}" : "delivery";
-        draft.Summary = came is [var only] ? only : $"{name}, {shared.Total.Text(draft.Style)}: {string.Join("; ", came)}";
+        draft.Summary = came is [var only]
+            ? only
+            : $"{name}, {shared.Total.Text(draft.Style)}: {string.Join("; ", came)}";
     }
 
     /// <summary>The line with its packs: those that were said, or all that are still to come of its order.</summary>
@@ -41,8 +47,11 @@ internal static class DeliveryRules
         if (line.Packs is not null)
             return line;
         var item = draft.Item(line.Item);
-        Require.That(line.Order is not null, $"how many packs of {item.Code} came is not said; say it, or name the order that they came from");
-        return line with { Packs = draft.Holdings.Orders.Order(line.Order!)?.LineOf(item.Code) is { IsOpen: true } open ? open.OutstandingPacks : 1 };
+        Require.That(line.Order is not null,
+            $"how many packs of {item.Code} came is not said; say it, or name the order that they came from");
+        return line with { Packs = draft.Holdings.Orders.Order(line.Order!)?.LineOf(item.Code) is { IsOpen: true } open
+            ? open.OutstandingPacks
+            : 1 };
     }
 
     /// <summary>The packs as text, when so many can come.</summary>
@@ -53,7 +62,10 @@ internal static class DeliveryRules
         return text;
     }
 
-    /// <summary>The price of a pack of each line, null where nobody says it, when every amount of the delivery can have been paid.</summary>
+    /// <summary>
+    /// The price of a pack of each line, null where nobody says it, when every amount of the delivery can have been
+    /// paid.
+    /// </summary>
     private static List<Money?> RequirePaid(Delivery delivery, Draft draft)
     {
         Require.NotNegative(delivery.Discount, "the discount");
@@ -76,14 +88,18 @@ internal static class DeliveryRules
                 (delivery.Discount, "the discount"), (delivery.Shipping, "the shipping"), (delivery.Duty, "the duty"),
                 .. delivery.Lines.Select((line, i) => (prices[i] ?? Money.Zero, $"the price of {line.Item}")),
             ]);
-        var value = delivery.Lines.Select((line, i) => (prices[i] ?? Money.Zero).At(line.Packs!.Value)).Aggregate(Money.Zero, (sum, one) => sum + one);
+        var value = delivery.Lines.Select((line, i) => (prices[i] ?? Money.Zero).At(line.Packs!.Value))
+            .Aggregate(Money.Zero, (sum, one) => sum + one);
         Require.That(
             delivery.Discount <= value,
-            $"the discount, {delivery.Discount.Text(draft.Style)}, is more than the {value.Text(draft.Style)} that the goods cost");
+            $"the discount, {delivery.Discount.Text(draft.Style)}, is more than the {value.Text(draft.Style)} that the "
+                + "goods cost");
         return prices;
     }
 
-    /// <summary>Puts the packs of a line on the shelf for what they cost there, and says what came in a few words.</summary>
+    /// <summary>
+    /// Puts the packs of a line on the shelf for what they cost there, and says what came in a few words.
+    /// </summary>
     private static string Receive(DeliveryLine line, Paid paid, Money cost, bool isPriced, Draft draft)
     {
         var item = draft.Item(line.Item);

@@ -27,12 +27,15 @@ internal static class DiscardRules
 
     private static void DiscardWhole(Bath bath, Discard discard, string reason, Draft draft)
     {
-        Require.That(discard.Quantity is null, $"{bath.Code} is a bath, which is discarded whole; leave the quantity out");
+        Require.That(discard.Quantity is null,
+            $"{bath.Code} is a bath, which is discarded whole; leave the quantity out");
         BathDiscarding.Of(bath, reason, new(discard.Jug, discard.To), draft);
         draft.Summary = $"discarded bath {bath.Code}{WhereTo(discard)}: {reason}";
     }
 
-    /// <summary>Sheets in a holder or a box of exposed ones; when not all are meant, the ones that came first.</summary>
+    /// <summary>
+    /// Sheets in a holder or a box of exposed ones; when not all are meant, the ones that came first.
+    /// </summary>
     private static void DiscardUnused(IReadOnlyList<Sheet> sheets, Discard discard, string reason, Draft draft)
     {
         Require.That(discard.Jug is not { Length: > 0 }, $"{discard.What} holds sheets; only liquids go into a jug");
@@ -41,7 +44,8 @@ internal static class DiscardRules
         Require.Positive(count, $"the sheets of {discard.What}");
         if (count.Base > sheets.Count)
             throw new RefusedException(
-                RefusalKind.MoreThanHeld, $"{discard.What} holds {new Quantity(sheets.Count, Unit.Sheet)}, not {count}; discard at most those");
+                RefusalKind.MoreThanHeld,
+                $"{discard.What} holds {new Quantity(sheets.Count, Unit.Sheet)}, not {count}; discard at most those");
         foreach (var sheet in sheets.Take((int)count.Base))
             draft.Film.Move(sheet, Places.Discarded);
         draft.Film.RemindOfLabels();
@@ -51,15 +55,18 @@ internal static class DiscardRules
     private static void DiscardUnused(Item item, Container? container, Discard discard, string reason, Draft draft)
     {
         Require.That(
-            discard.Quantity is not null || container is not null, $"say how much of {item.Code} is discarded, or name the container");
+            discard.Quantity is not null || container is not null,
+            $"say how much of {item.Code} is discarded, or name the container");
         var quantity = discard.Quantity ?? container!.Held;
         draft.Take(item, quantity, container?.Code, Places.Discarded, booksDifference: false);
         Require.That(
-            discard.Jug is not { Length: > 0 } || item.Unit == Unit.Millilitre, $"{item.Code} is kept in {item.Unit.Plural()}; only liquids go into a jug");
+            discard.Jug is not { Length: > 0 } || item.Unit == Unit.Millilitre,
+            $"{item.Code} is kept in {item.Unit.Plural()}; only liquids go into a jug");
         if (item.Unit == Unit.Millilitre && item.Role != ItemRole.Water)
             new WayOut(discard.Jug, discard.To).Take(
                 $"unused {item.Code}", Volume.FromMicrolitres(quantity.Base), null, WasteKinds.Of(item.Role), draft);
-        draft.Summary = $"discarded {quantity.ToText(draft.Style)} of {container?.Code ?? item.Code}{WhereTo(discard)}: {reason}";
+        draft.Summary =
+            $"discarded {quantity.ToText(draft.Style)} of {container?.Code ?? item.Code}{WhereTo(discard)}: {reason}";
     }
 
     private static string WhereTo(Discard discard) => discard.Jug is { Length: > 0 } jug ? $" into jug {jug}"

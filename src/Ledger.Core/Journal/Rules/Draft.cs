@@ -37,12 +37,16 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
     /// <summary>Containers that are reached for before the others of their item, in this order.</summary>
     public IReadOnlyList<string> DrawFirst { get; set; } = [];
 
-    public Item Item(string code) => holdings.Item(code) ?? throw RefusedException.Unknown($"item \"{code}\"", holdings.ItemCodes);
+    public Item Item(string code) =>
+        holdings.Item(code) ?? throw RefusedException.Unknown($"item \"{code}\"", holdings.ItemCodes);
 
     public Bath Bath(string code)
     {
-        var bath = holdings.Bath(code) ?? throw RefusedException.Unknown($"bath \"{code}\" in use", holdings.Baths.Select(bath => bath.Code));
-        Require.That(bath.MixedOn <= Date, $"bath {bath.Code} was mixed on {Dates.Text(bath.MixedOn)}, after {Dates.Text(Date)}; date the entry then or later");
+        var bath = holdings.Bath(code) ?? throw RefusedException.Unknown($"bath \"{code}\" in use",
+            holdings.Baths.Select(bath => bath.Code));
+        Require.That(bath.MixedOn <= Date,
+            $"bath {bath.Code} was mixed on {Dates.Text(bath.MixedOn)}, after {Dates.Text(Date)}; date the entry then "
+                + "or later");
         return bath;
     }
 
@@ -52,7 +56,8 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
             RefusalKind.Unknown, $"there is no container \"{code}\" that holds anything; `show shelf` lists them");
         Require.That(
             container.Lot.ReceivedOn <= Date,
-            $"{container.Code} came on {Dates.Text(container.Lot.ReceivedOn)}, after {Dates.Text(Date)}; date the entry then or later");
+            $"{container.Code} came on {Dates.Text(container.Lot.ReceivedOn)}, after {Dates.Text(Date)}; date the "
+                + "entry then or later");
         return Now(container);
     }
 
@@ -61,9 +66,11 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
 
     public WasteJug Jug(string code)
     {
-        var jug = holdings.Jug(code) ?? throw RefusedException.Unknown($"jug \"{code}\"", holdings.Jugs.Select(jug => jug.Code));
+        var jug = holdings.Jug(code) ?? throw RefusedException.Unknown($"jug \"{code}\"",
+            holdings.Jugs.Select(jug => jug.Code));
         Require.That(jug.StartedOn <= Date,
-            $"jug {jug.Code} was started on {Dates.Text(jug.StartedOn)}, after {Dates.Text(Date)}; date the entry then or later");
+            $"jug {jug.Code} was started on {Dates.Text(jug.StartedOn)}, after {Dates.Text(Date)}; date the entry then "
+                + "or later");
         return jug;
     }
 
@@ -92,7 +99,9 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
         return number;
     }
 
-    /// <summary>The name that was given for something when the entry was decided before; otherwise the next one.</summary>
+    /// <summary>
+    /// The name that was given for something when the entry was decided before; otherwise the next one.
+    /// </summary>
     public long Name(string slot, string series, long next)
     {
         var number = given.Find(slot) ?? next;
@@ -104,8 +113,8 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
     public void Doubt(string sentence) => _doubts.Add(sentence);
 
     /// <summary>
-    /// Refuses what is doubtful, unless the user says that it is so anyway; then it is only remarked, as it is of an entry that is only
-    /// decided once more.
+    /// Refuses what is doubtful, unless the user says that it is so anyway; then it is only remarked, as it is of an
+    /// entry that is only decided once more.
     /// </summary>
     /// <param name="today">The day of recording.</param>
     public void Settle(LocalDate today)
@@ -114,15 +123,20 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
             return;
         List<string> doubts = [.. _doubts.Concat(Slips.In(this, today)).Distinct()];
         if (doubts.Count > 0 && !Entry.Anyway)
-            throw new RefusedException(RefusalKind.Doubtful, $"{string.Join("; ", doubts)}; if it is so, record it with --anyway");
+            throw new RefusedException(RefusalKind.Doubtful,
+                $"{string.Join("; ", doubts)}; if it is so, record it with --anyway");
         _remarks.AddRange(doubts);
     }
 
     /// <summary>An undo stands on the day of what it takes back, and knows its number.</summary>
-    /// <summary>Says what was chosen for the entry because only one thing fitted: it stays so, whatever is recorded before the entry later.</summary>
+    /// <summary>
+    /// Says what was chosen for the entry because only one thing fitted: it stays so, whatever is recorded before the
+    /// entry later.
+    /// </summary>
     public void Complete(Entry chosen) => Entry = chosen;
 
-    public void TakeBack(JournalEntry original) => Entry = (Undo)Entry with { Date = original.Date, Number = original.Number, Reference = original.Key };
+    public void TakeBack(JournalEntry original) =>
+        Entry = (Undo)Entry with { Date = original.Date, Number = original.Number, Reference = original.Key };
 
     /// <summary>The item's containers on the entry's date, as they stand after the draws so far.</summary>
     public IEnumerable<Container> ContainersOf(Item item) =>
@@ -151,10 +165,13 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
         if (!missing.IsZero)
         {
             if (!booksDifference || item.Unit is not (Unit.Millilitre or Unit.Gram) || sources.Count == 0)
-                throw new RefusedException(RefusalKind.MoreThanHeld, Shortage(item, wanted, wanted - missing, sources, to == Places.Discarded));
+                throw new RefusedException(RefusalKind.MoreThanHeld,
+                    Shortage(item, wanted, wanted - missing, sources, to == Places.Discarded));
             var last = sources.LastOrDefault(source => !source.Held.IsZero) ?? sources[^1];
             Find(last, missing);
-            Remark($"{last.Code} held {missing.ToText(Style)} more than the book says; the difference is booked as found by a count");
+            Remark(
+                $"{last.Code} held {missing.ToText(Style)} more than the book says; the difference is booked as found "
+                    + "by a count");
             draws = [.. Stock.Draw.AsGiven(sources.Select(Now), wanted, out _)];
         }
 
@@ -163,7 +180,9 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
         return draws;
     }
 
-    /// <summary>The item's containers in the order in which they are reached for: those named for this entry first.</summary>
+    /// <summary>
+    /// The item's containers in the order in which they are reached for: those named for this entry first.
+    /// </summary>
     private List<Container> InReach(Item item) =>
     [
         .. Stock.Draw.Reach(ContainersOf(item)).OrderBy(container =>
@@ -219,13 +238,17 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
             container = container with { OpenedOn = Date };
         }
 
-        if (container.GoodUntil(Item(container.Lot.Item).Keeping) is { } good && good.IsPast(Date) && to != Places.Discarded)
-            Remark($"{container.Code} was good until {Dates.Text(good.Date)} ({Keeping.KeepingRuleNames.Name(good.Rule)})");
+        if (container.GoodUntil(Item(container.Lot.Item).Keeping) is { } good && good.IsPast(Date)
+            && to != Places.Discarded)
+            Remark(
+                $"{container.Code} was good until {Dates.Text(good.Date)} ("
+                    + $"{Keeping.KeepingRuleNames.Name(good.Rule)})");
         Touch(container.Less(draw.Quantity, draw.Cost));
     }
 
     /// <summary>
-    /// Film that is opened, loaded or drawn straight from the freezer, or too soon after it, sweats and is lost: that is asked about.
+    /// Film that is opened, loaded or drawn straight from the freezer, or too soon after it, sweats and is lost: that
+    /// is asked about.
     /// </summary>
     public void DoubtTheCold(Container container)
     {
@@ -233,14 +256,17 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
         if (item.Kind != ItemKind.Film)
             return;
         if (Keeping.ColdPlaces.Of(container.Storage) == Keeping.Coldness.Freezer)
-            Doubt($"{container.Code} is kept in the {container.Storage}: film that is opened cold sweats and is lost, so it warms up closed for "
-                + $"{Counted.Of(Holdings.Settings.ThawHours(item, container.Storage, ""), "hour")} first; if it has been taken out, record where "
-                + "it is kept now");
+            Doubt($"{container.Code} is kept in the {container.Storage}: film that is opened cold sweats and is lost, "
+                + "so it warms up closed for "
+                + $"{Counted.Of(Holdings.Settings.ThawHours(item, container.Storage, ""), "hour")} first; if it has "
+                + "been taken out, record where it is kept now");
         else if (Warming.Of(container, item, Holdings.Settings) is { } warming && warming.IsDoubtfulOn(Date))
-            Doubt($"{container.Code} came out of the cold on {Dates.Text(warming.Since)} and stays closed {warming.Text}, or it sweats");
+            Doubt($"{container.Code} came out of the cold on {Dates.Text(warming.Since)} and stays closed "
+                + $"{warming.Text}, or it sweats");
     }
 
-    public Posting ToPosting() => new(Entry, Summary, _movements, _facts, [.. Effects()], [.. _remarks.Distinct()]) { Names = _names };
+    public Posting ToPosting() => new(Entry, Summary, _movements, _facts, [.. Effects()],
+        [.. _remarks.Distinct()]) { Names = _names };
 
     public void Touch(Container container) => _touched[container.Place] = container;
 
@@ -266,11 +292,14 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
     {
         var where = sources.Count == 1 ? sources[0].Code : item.Code;
         var cure = item.Unit is Unit.Millilitre or Unit.Gram && sources.Count > 0
-            ? isThrownAway ? CountFirst(wanted, sources) : "if it was really there, book the difference with --book-difference"
+            ? isThrownAway
+                ? CountFirst(wanted, sources)
+                : "if it was really there, book the difference with --book-difference"
             : "record the delivery or a count first";
         if (!isThrownAway && ContainersOf(item).Where(container => !IsClear(container))
             .Select(container => container.Code).ToList() is { Count: > 0 } suspect)
-            cure = $"{string.Join(", ", suspect)} {(suspect.Count == 1 ? "is" : "are")} under suspicion and not used until cleared; {cure}";
+            cure = $"{string.Join(", ", suspect)} {(suspect.Count == 1 ? "is" : "are")} under suspicion and not used "
+                + $"until cleared; {cure}";
         if (item.DeadVolume is { } dead && sources.Exists(source => source.Held != source.Drawable(dead)))
             cure = $"{dead.ToText(Style)} in each bottle cannot be drawn; {cure}";
         return $"{where} holds {held.ToText(Style)} on {Dates.Text(Date)}, and {wanted.ToText(Style)} are wanted: "
@@ -278,7 +307,8 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
     }
 
     private static string CountFirst(Quantity wanted, List<Container> sources) => sources.Count == 1
-        ? $"if it was really there, count it first: `record count {sources[0].Code} {Scaled.ToText(wanted.Value, 6)}{wanted.Unit.Name()} --reason ...`"
+        ? $"if it was really there, count it first: `record count {sources[0].Code} {Scaled.ToText(wanted.Value, 6)}"
+            + $"{wanted.Unit.Name()} --reason ...`"
         : "if it was really there, record a count first";
 
     private IEnumerable<Effect> Effects()

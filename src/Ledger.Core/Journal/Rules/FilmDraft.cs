@@ -5,7 +5,8 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Journal.Rules;
 
 /// <summary>
-/// The holders and sheets of a posting while the rules put it together. A sheet that was taken once is not there a second time.
+/// The holders and sheets of a posting while the rules put it together. A sheet that was taken once is not there a
+/// second time.
 /// </summary>
 internal sealed class FilmDraft(Draft draft)
 {
@@ -18,7 +19,8 @@ internal sealed class FilmDraft(Draft draft)
     public FilmRegister Register => draft.Holdings.Film;
 
     /// <summary>A sheet that was not known before.</summary>
-    /// <param name="slot">What tells it from the entry's other new sheets: its line and place there, the side it went into.</param>
+    /// <param name="slot">What tells it from the entry's other new sheets: its line and place there, the side it went
+    /// into.</param>
     public SheetId NewSheet(string slot)
     {
         var number = draft.Name($"sheet {slot}", GivenName.Sheets, Math.Max(Register.LastSheet, _lastSheet) + 1);
@@ -52,7 +54,8 @@ internal sealed class FilmDraft(Draft draft)
         : throw new RefusedException(RefusalKind.Empty, $"{side.Code} is empty; load it first, or name another side");
 
     /// <summary>
-    /// All sheets of what is named: sides, boxes of exposed sheets, sheets by number; null when the name is none of them.
+    /// All sheets of what is named: sides, boxes of exposed sheets, sheets by number; null when the name is none of
+    /// them.
     /// </summary>
     public IReadOnlyList<Sheet>? Find(string name)
     {
@@ -67,7 +70,8 @@ internal sealed class FilmDraft(Draft draft)
     }
 
     /// <summary>
-    /// So many sheets of a film from what is named; a side also stands for its sheet that waits in a box of exposed sheets.
+    /// So many sheets of a film from what is named; a side also stands for its sheet that waits in a box of exposed
+    /// sheets.
     /// </summary>
     public IReadOnlyList<Sheet> Draw(string from, Item film, int count)
     {
@@ -76,12 +80,15 @@ internal sealed class FilmDraft(Draft draft)
             (Register.ExposedBox(name) is null ? named : boxed).AddRange(FindForSession(name));
         Require.That(
             named.Count <= count, $"{from} names {Counted.Of(named.Count, "sheet")}, and the line says {count}");
-        Require.That(named.DistinctBy(sheet => sheet.Id).Count() == named.Count, $"{from} names a sheet twice; name each once");
+        Require.That(named.DistinctBy(sheet => sheet.Id).Count() == named.Count,
+            $"{from} names a sheet twice; name each once");
         if (named.Concat(boxed).FirstOrDefault(sheet => !IsOf(sheet, film)) is { } other)
             Require.That(false, $"{Whereabouts(other)} holds {other.Item}, not {film.Code}");
         var sheets = named.Concat(boxed.Where(sheet => !named.Contains(sheet))).Take(count).ToList();
         return sheets.Count == count ? sheets : throw new RefusedException(
-            RefusalKind.MoreThanHeld, $"{from} holds {Counted.Of(sheets.Count, "sheet")} of {film.Code}, and {count} are wanted; take at most those");
+            RefusalKind.MoreThanHeld,
+            $"{from} holds {Counted.Of(sheets.Count, "sheet")} of {film.Code}, and {count} are wanted; take at most "
+                + "those");
     }
 
     /// <summary>Moves a sheet on.</summary>
@@ -104,7 +111,8 @@ internal sealed class FilmDraft(Draft draft)
     public ExposedBox BoxFor(string item, string group)
     {
         var code = ExposedBox.CodeOf(item, group);
-        var known = Register.ExposedBox(code) ?? _boxes.Values.Select(entry => entry.Box).FirstOrDefault(box => box.Code == code);
+        var known = Register.ExposedBox(code)
+            ?? _boxes.Values.Select(entry => entry.Box).FirstOrDefault(box => box.Code == code);
         if (known is not null)
             return known;
         var box = new ExposedBox(draft.NewPlace(), item, group);
@@ -135,20 +143,27 @@ internal sealed class FilmDraft(Draft draft)
     ];
 
     /// <summary>Where a sheet is, in the user's names.</summary>
-    /// <summary>The exposed sheets of a film for a group that are neither developed nor taken by this entry, the longest waiting first.</summary>
+    /// <summary>
+    /// The exposed sheets of a film for a group that are neither developed nor taken by this entry, the longest waiting
+    /// first.
+    /// </summary>
     public IEnumerable<Sheet> Waiting(string film, string group) => Register.Sheets.Where(sheet =>
         sheet.Exposure is { } exposure && sheet.Item.Equals(film, StringComparison.OrdinalIgnoreCase)
-        && exposure.Group.Equals(group, StringComparison.OrdinalIgnoreCase) && exposure.Date <= draft.Date && !_taken.Contains(sheet.Id));
+        && exposure.Group.Equals(group, StringComparison.OrdinalIgnoreCase) && exposure.Date <= draft.Date
+        && !_taken.Contains(sheet.Id));
 
-    public string Whereabouts(Sheet sheet) => Register.Side(sheet.At)?.Code ?? Register.ExposedBox(sheet.At)?.Code ?? sheet.Id.ToString();
+    public string Whereabouts(Sheet sheet) =>
+        Register.Side(sheet.At)?.Code ?? Register.ExposedBox(sheet.At)?.Code ?? sheet.Id.ToString();
 
-    public static string State(Sheet sheet) => sheet.Exposure is { } exposure ? $"{sheet.Item}, exposed {exposure.Group}" : sheet.Item;
+    public static string State(Sheet sheet) =>
+        sheet.Exposure is { } exposure ? $"{sheet.Item}, exposed {exposure.Group}" : sheet.Item;
 
     /// <summary>A group's name; the usual one when none is written.</summary>
     public static string Group(string group)
     {
         var trimmed = group.Trim();
-        Require.That(trimmed.Length <= 20 && !trimmed.Any(c => char.IsControl(c) || c == ','), "a group is a short name, such as N or N+1");
+        Require.That(trimmed.Length <= 20 && !trimmed.Any(c => char.IsControl(c) || c == ','),
+            "a group is a short name, such as N or N+1");
         return trimmed.Length == 0 ? Exposure.Normal : trimmed;
     }
 
@@ -166,15 +181,18 @@ internal sealed class FilmDraft(Draft draft)
 
     private IReadOnlyList<Sheet> FindForSession(string name)
     {
-        if (Register.Side(name) is { } side && Register.In(side) is null && Register.LastOutOf(side) is { } sheet && IsThere(sheet))
+        if (Register.Side(name) is { } side && Register.In(side) is null && Register.LastOutOf(side) is { } sheet
+            && IsThere(sheet))
             return [sheet];
         return Find(name) ?? throw new RefusedException(
-            RefusalKind.Unknown, $"there is no holder side or box of exposed sheets \"{name}\"; `show holders` lists them");
+            RefusalKind.Unknown,
+            $"there is no holder side or box of exposed sheets \"{name}\"; `show holders` lists them");
     }
 
     private bool IsThere(Sheet sheet) => !_taken.Contains(sheet.Id);
 
-    private static bool IsOf(Sheet sheet, Item film) => sheet.Item.Equals(film.Code, StringComparison.OrdinalIgnoreCase);
+    private static bool IsOf(Sheet sheet, Item film) =>
+        sheet.Item.Equals(film.Code, StringComparison.OrdinalIgnoreCase);
 
     private void Count(PlaceId place, int change)
     {

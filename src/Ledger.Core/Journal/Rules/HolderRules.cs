@@ -13,13 +13,16 @@ internal static class HolderRules
     {
         var code = Name(definition.Holder, "a holder");
         var format = definition.Format;
-        Require.That(format.Unit == Unit.Sheet, $"{format} is roll film and is not loaded into holders; name a format of sheet film");
-        Require.That(definition.BoughtOn is null or { Year: >= 1900 and <= 2200 }, "the day it was bought must lie between 1900 and 2200");
+        Require.That(format.Unit == Unit.Sheet,
+            $"{format} is roll film and is not loaded into holders; name a format of sheet film");
+        Require.That(definition.BoughtOn is null or { Year: >= 1900 and <= 2200 },
+            "the day it was bought must lie between 1900 and 2200");
         var names = (definition.Sides.Count > 0 ? definition.Sides : draft.Holdings.Settings.Film.SideNames.Split('/'))
             .Select(name => Name(name, $"a side of {code}")).ToList();
         Require.That(names.Count <= MostSides, $"{code} has {names.Count} sides; at most {MostSides} are accepted");
         Require.That(
-            names.Distinct(StringComparer.OrdinalIgnoreCase).Count() == names.Count, $"two sides of {code} have the same name; give each a name of its own");
+            names.Distinct(StringComparer.OrdinalIgnoreCase).Count() == names.Count,
+            $"two sides of {code} have the same name; give each a name of its own");
 
         var known = draft.Holdings.Film.Holder(code);
         var holder = known is null ? New(code, format, names, draft) : Same(known, format, names);
@@ -44,7 +47,8 @@ internal static class HolderRules
                 Cleaned(holder.CleanedOn > cleaning.Date ? holder.CleanedOn : cleaning.Date, cleaning.IsBagged));
         }
 
-        draft.Summary = $"cleaned {string.Join(", ", holders.Select(holder => holder.Code))}{(cleaning.IsBagged ? " and bagged" : "")}";
+        draft.Summary = $"cleaned {string.Join(", ", holders.Select(holder => holder.Code))}"
+            + $"{(cleaning.IsBagged ? " and bagged" : "")}";
     }
 
     public static void Post(SideService service, Draft draft)
@@ -55,7 +59,8 @@ internal static class HolderRules
         {
             Require.That(
                 (side.OutOfService is null) != service.IsInService,
-                side.OutOfService is { } since ? $"{side.Code} is out of service already ({since})" : $"{side.Code} is in service");
+                side.OutOfService is { } since ? $"{side.Code} is out of service already ({since})"
+                    : $"{side.Code} is in service");
             draft.Add(new SideServed(side, service.IsInService, reason));
             draft.Film.Show(side, InService(side.OutOfService is null), InService(service.IsInService));
         }
@@ -90,15 +95,18 @@ internal static class HolderRules
             Sides = [.. names.Select(name => new HolderSide(draft.NewPlace(), code, name))],
         };
         if (holder.Sides.FirstOrDefault(side => draft.Holdings.Film.Side(side.Code) is not null) is { } taken)
-            throw new RefusedException(RefusalKind.AlreadyThere, $"there is a side {taken.Code} already; give this holder another name");
+            throw new RefusedException(RefusalKind.AlreadyThere,
+                $"there is a side {taken.Code} already; give this holder another name");
         return holder;
     }
 
     private static Holder Same(Holder known, Format format, List<string> names)
     {
         Require.That(
-            known.Format == format && known.Sides.Select(side => side.Name).SequenceEqual(names, StringComparer.OrdinalIgnoreCase),
-            $"{known.Code} is a holder for {known.Format} with the sides {string.Join("/", known.Sides.Select(side => side.Name))}; "
+            known.Format == format && known.Sides.Select(side => side.Name).SequenceEqual(names,
+                StringComparer.OrdinalIgnoreCase),
+            $"{known.Code} is a holder for {known.Format} with the sides "
+                + $"{string.Join("/", known.Sides.Select(side => side.Name))}; "
             + "give the other one a name of its own");
         return known;
     }

@@ -4,17 +4,22 @@ using Ledger.Core.Measures;
 
 namespace Ledger.Core.Journal.Rules;
 
-/// <summary>Waste jugs: started, filled, handed over. The ledger keeps count; what may go where is not for it to say.</summary>
+/// <summary>
+/// Waste jugs: started, filled, handed over. The ledger keeps count; what may go where is not for it to say.
+/// </summary>
 internal static class JugRules
 {
-    private const string Caution = "the maker's safety data sheet and local rules say which place may take it; used fixer holds silver";
+    private const string Caution =
+        "the maker's safety data sheet and local rules say which place may take it; used fixer holds silver";
 
     public static void Post(JugStart start, Draft draft)
     {
         var code = Require.Name(start.Jug, "a jug");
-        Require.That(start.Size > default(Volume), $"the size of {code} must be more than nothing; say it, such as 5000ml");
+        Require.That(start.Size > default(Volume),
+            $"the size of {code} must be more than nothing; say it, such as 5000ml");
         if (draft.Holdings.Jug(code) is not null)
-            throw new RefusedException(RefusalKind.AlreadyThere, $"jug {code} is in use already; hand it over first or give this one another name");
+            throw new RefusedException(RefusalKind.AlreadyThere,
+                $"jug {code} is in use already; hand it over first or give this one another name");
         var contents = Require.Name(start.Contents, $"what goes into {code}");
         draft.Add(new JugStarted(new(draft.NewPlace(), code, contents, start.Size, start.Date)));
         draft.Show(code, "-", $"empty, {start.Size.ToText(draft.Style)}");
@@ -46,13 +51,16 @@ internal static class JugRules
     /// <param name="material">What had passed through it; null when it is no bath.</param>
     /// <param name="waste">Its kind of waste; null when that is not known.</param>
     /// <param name="draft">What is written.</param>
-    public static void Fill(WasteJug jug, Volume volume, string what, BathMaterial? material, WasteKind? waste, Draft draft)
+    public static void Fill(WasteJug jug, Volume volume, string what, BathMaterial? material,
+        WasteKind? waste, Draft draft)
     {
         foreach (var doubt in WasteMixing.Doubts(jug, what, waste))
             draft.Doubt(doubt);
         draft.Add(new JugFilled(jug.Place, volume, what, material));
         draft.Show(jug.Code, jug.Held.ToText(draft.Style), (jug.Held + volume).ToText(draft.Style));
         if (volume > jug.Room)
-            draft.Remark($"jug {jug.Code} holds {jug.Size.ToText(draft.Style)} when full and would run over: {jug.Room.ToText(draft.Style)} fit in");
+            draft.Remark(
+                $"jug {jug.Code} holds {jug.Size.ToText(draft.Style)} when full and would run over: "
+                    + $"{jug.Room.ToText(draft.Style)} fit in");
     }
 }

@@ -12,11 +12,13 @@ internal static class LoadRules
     {
         var container = draft.Holdings.Item(load.From) is null ? draft.Container(load.From) : null;
         var film = draft.Item(container?.Lot.Item ?? load.From);
-        Require.That(film is { Kind: ItemKind.Film, Unit: Unit.Sheet }, $"{film.Code} is not sheet film and cannot be loaded; name sheet film");
+        Require.That(film is { Kind: ItemKind.Film, Unit: Unit.Sheet },
+            $"{film.Code} is not sheet film and cannot be loaded; name sheet film");
         var sides = draft.Film.Sides(load.Sides);
         foreach (var side in sides)
             RequireFree(side, draft);
-        foreach (var holder in sides.Select(side => draft.Holdings.Film.Holder(side.Holder)!).DistinctBy(holder => holder.Id))
+        foreach (var holder in sides.Select(side => draft.Holdings.Film.Holder(side.Holder)!)
+            .DistinctBy(holder => holder.Id))
             Question(holder, sides, film, draft);
 
         var draws = draft.Take(film, film.Of(1), container?.Code, sides[0].Place, booksDifference: false).ToList();
@@ -26,8 +28,8 @@ internal static class LoadRules
         {
             var (from, side) = (draws[i].From, sides[i]);
             draft.Add(new SheetLoaded(new(
-                draft.Film.NewSheet(side.Code), from.Lot, draws[i].Cost, from.Place, from.Code, side.Place, side.Code, load.Date, side.Place,
-                load.Date, null)));
+                draft.Film.NewSheet(side.Code), from.Lot, draws[i].Cost, from.Place, from.Code,
+                side.Place, side.Code, load.Date, side.Place, load.Date, null)));
             draft.Film.Show(side, "empty", film.Code);
         }
 
@@ -43,7 +45,8 @@ internal static class LoadRules
                 + $"{(there.Exposure is null ? "" : ", exposed")}; unload it first");
         Require.That(
             side.LastUsedOn is null || draft.Date >= side.LastUsedOn,
-            $"{side.Code} was used on {Dates.Text(side.LastUsedOn ?? draft.Date)}, after {Dates.Text(draft.Date)}; date the loading then or later");
+            $"{side.Code} was used on {Dates.Text(side.LastUsedOn ?? draft.Date)}, after {Dates.Text(draft.Date)}; "
+                + "date the loading then or later");
     }
 
     private static void Question(Holder holder, IReadOnlyList<HolderSide> sides, Item film, Draft draft)

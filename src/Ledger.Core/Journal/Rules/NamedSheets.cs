@@ -29,14 +29,16 @@ internal static class NamedSheets
             RefusalKind.Unknown,
             SheetId.Parse(name.Trim()) is { } id && draft.Holdings.Film.Sheets.Any(known => known.Id == id)
                 ? $"sheet {id} is not developed yet; record its session first, or name a sheet that is developed"
-                : $"no developed sheet is called \"{name.Trim()}\"; name a negative such as 2025-014, or a sheet such as #12; "
-            + "`show sheets` finds them");
+                : $"no developed sheet is called \"{name.Trim()}\"; name a negative such as 2025-014, or a sheet such "
+                    + "as #12; `show sheets` finds them");
         Require.That(
             draft.Date >= sheet.Date,
-            $"{sheet.Name} was developed on {Dates.Text(sheet.Date)}, after {Dates.Text(draft.Date)}; date the entry then or later");
+            $"{sheet.Name} was developed on {Dates.Text(sheet.Date)}, after {Dates.Text(draft.Date)}; date the entry "
+                + "then or later");
         return sheet;
     }
 
     /// <summary>Their names with commas between.</summary>
-    public static string Text(IEnumerable<DevelopedSheet> sheets) => string.Join(", ", sheets.Select(sheet => sheet.Name));
+    public static string Text(IEnumerable<DevelopedSheet> sheets) =>
+        string.Join(", ", sheets.Select(sheet => sheet.Name));
 }

@@ -27,10 +27,13 @@ internal static class OpeningRules
             TakeOut(envelopes, container, draft);
     }
 
-    /// <summary>A large box holds its sheets in sealed envelopes: each becomes a container of its own, and the box is empty.</summary>
+    /// <summary>
+    /// A large box holds its sheets in sealed envelopes: each becomes a container of its own, and the box is empty.
+    /// </summary>
     private static void TakeOut(int envelopes, Container box, Draft draft)
     {
-        Require.That(draft.Item(box.Lot.Item).Kind == ItemKind.Film, $"{box.Code} holds no film, and so no envelopes; leave the envelopes out");
+        Require.That(draft.Item(box.Lot.Item).Kind == ItemKind.Film,
+            $"{box.Code} holds no film, and so no envelopes; leave the envelopes out");
         Require.That(
             envelopes is >= 2 and <= 50 && box.Held.Base % envelopes == 0,
             $"{box.Held} do not lie in {envelopes} envelopes of the same size; at least 2 and at most 50 are accepted");
@@ -51,8 +54,10 @@ internal static class OpeningRules
 
     private static Container Sealed(Item item, string batch, Draft draft) =>
         draft.ContainersOf(item).OrderBy(container => !draft.IsClear(container)).FirstOrDefault(container =>
-            container.IsSealed && (batch.Length == 0 || container.Lot.Batch.Equals(batch, StringComparison.OrdinalIgnoreCase)))
+            container.IsSealed
+                && (batch.Length == 0 || container.Lot.Batch.Equals(batch, StringComparison.OrdinalIgnoreCase)))
         ?? throw new RefusedException(
             RefusalKind.Unknown,
-            $"there is no sealed container of {item.Code}{(batch.Length > 0 ? $" of batch {batch}" : "")} on {Dates.Text(draft.Date)}");
+            $"there is no sealed container of {item.Code}{(batch.Length > 0 ? $" of batch {batch}" : "")} on "
+                + $"{Dates.Text(draft.Date)}");
 }

@@ -11,13 +11,18 @@ internal static class PlaceRules
         var isNumber = long.TryParse(before, NumberStyles.None, CultureInfo.InvariantCulture, out var number);
         var target = UndoRules.Find(number, isNumber ? null : before, past);
         Require.That(
-            !ActRules.IsAct(target), $"entry {target.Number} takes back or amends entry {target.Undoes ?? target.Amends} and has no place of its own; "
+            !ActRules.IsAct(target),
+            $"entry {target.Number} takes back or amends entry {target.Undoes ?? target.Amends} and has no place of "
+                + "its own; "
             + $"name entry {target.Undoes ?? target.Amends}");
         Require.That(
-            target.IsSaid, $"entry {target.Number} was posted by an earlier version and stays where it is; nothing can be put before it");
+            target.IsSaid,
+            $"entry {target.Number} was posted by an earlier version and stays where it is; nothing can be put before "
+                + "it");
         Require.That(
             target.Date == date,
-            $"entry {target.Number} is of {Dates.Text(target.Date)}, this one of {Dates.Text(date)}; an order can be chosen within a day only");
+            $"entry {target.Number} is of {Dates.Text(target.Date)}, this one of {Dates.Text(date)}; an order can be "
+                + "chosen within a day only");
         return target;
     }
 }

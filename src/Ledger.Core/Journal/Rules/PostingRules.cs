@@ -4,7 +4,8 @@ using Ledger.Core.Measures;
 namespace Ledger.Core.Journal.Rules;
 
 /// <summary>
-/// Turns an entry into what it moves and establishes, or refuses it with a reason. Pure: the same facts give the same answer.
+/// Turns an entry into what it moves and establishes, or refuses it with a reason. Pure: the same facts give the same
+/// answer.
 /// </summary>
 public static class PostingRules
 {
@@ -15,9 +16,10 @@ public static class PostingRules
     /// <param name="holdings">What the ledger holds.</param>
     /// <param name="past">What the ledger knows of the past.</param>
     /// <param name="today">The day of recording; an entry cannot be later.</param>
-    /// <param name="replay">The names that the entry gave when it was decided before; null for one that is recorded now. What is unlikely was
-    /// answered then, so it is only remarked.</param>
-    public static Decision Decide(Entry entry, Holdings holdings, IPast past, LocalDate today, GivenNames? replay = null)
+    /// <param name="replay">The names that the entry gave when it was decided before; null for one that is recorded
+    /// now. What is unlikely was answered then, so it is only remarked.</param>
+    public static Decision Decide(Entry entry, Holdings holdings, IPast past, LocalDate today,
+        GivenNames? replay = null)
     {
         try
         {
@@ -39,7 +41,8 @@ public static class PostingRules
     }
 
     /// <summary>
-    /// Decides on taking back or amending an entry whose words are kept. What then follows from all entries is decided one by one.
+    /// Decides on taking back or amending an entry whose words are kept. What then follows from all entries is decided
+    /// one by one.
     /// </summary>
     /// <param name="act">The undo or the amendment.</param>
     /// <param name="past">What the ledger knows of the past.</param>
@@ -50,7 +53,8 @@ public static class PostingRules
             return new Accepted(EntryTexts.Checked(act) switch
             {
                 Undo undo => ActRules.Post(undo, UndoRules.Find(undo.Number, undo.Reference, past)),
-                Amendment amendment => ActRules.Post(amendment, UndoRules.Find(amendment.Number, amendment.Reference, past)),
+                Amendment amendment => ActRules.Post(amendment,
+                    UndoRules.Find(amendment.Number, amendment.Reference, past)),
                 var other => throw new ArgumentException($"a {other.Kind} is about no other entry", nameof(act)),
             });
         }
@@ -144,9 +148,12 @@ public static class PostingRules
     private static void CheckFrame(Entry entry, LocalDate today)
     {
         if (entry.Date > today)
-            throw new RefusedException(RefusalKind.InFuture, $"{Dates.Text(entry.Date)} is later than today, {Dates.Text(today)}; date it today or earlier");
+            throw new RefusedException(RefusalKind.InFuture,
+                $"{Dates.Text(entry.Date)} is later than today, {Dates.Text(today)}; date it today or earlier");
         if (entry.Date.Year < 1900)
-            throw new RefusedException(RefusalKind.NotAccepted, $"{Dates.Text(entry.Date)} is too long ago; dates start with 1900");
-        Require.That(entry.Note.Length <= LongestNote, $"the note has {entry.Note.Length} characters; at most {LongestNote} are kept; shorten it");
+            throw new RefusedException(RefusalKind.NotAccepted,
+                $"{Dates.Text(entry.Date)} is too long ago; dates start with 1900");
+        Require.That(entry.Note.Length <= LongestNote,
+            $"the note has {entry.Note.Length} characters; at most {LongestNote} are kept; shorten it");
     }
 }

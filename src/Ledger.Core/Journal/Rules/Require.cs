@@ -19,7 +19,8 @@ internal static class Require
     {
         var trimmed = name.Trim();
         That(trimmed.Length > 0, $"{what} needs a name");
-        That(trimmed.Length <= LongestName, $"the name of {what} has {trimmed.Length} characters; at most {LongestName} are accepted");
+        That(trimmed.Length <= LongestName,
+            $"the name of {what} has {trimmed.Length} characters; at most {LongestName} are accepted");
         That(!trimmed.Any(char.IsControl), $"the name of {what} holds a character that cannot be printed");
         return trimmed;
     }
@@ -31,7 +32,8 @@ internal static class Require
     }
 
     public static void Unit(Item item, Quantity quantity) =>
-        That(quantity.Unit == item.Unit, $"{item.Code} is kept in {item.Unit.Plural()}, not in {quantity.Unit.Plural()}");
+        That(quantity.Unit == item.Unit,
+            $"{item.Code} is kept in {item.Unit.Plural()}, not in {quantity.Unit.Plural()}");
 
     public static void Positive(Quantity quantity, string what) =>
         That(quantity.Base > 0, $"{what} must be more than nothing, not {quantity}");

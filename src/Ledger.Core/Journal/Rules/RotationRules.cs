@@ -3,16 +3,20 @@ using Ledger.Core.Journal.Entries;
 
 namespace Ledger.Core.Journal.Rules;
 
-/// <summary>A pair is rotated: the first bath goes, the second moves up with its own mixing date, a new second is mixed.</summary>
+/// <summary>
+/// A pair is rotated: the first bath goes, the second moves up with its own mixing date, a new second is mixed.
+/// </summary>
 internal static class RotationRules
 {
     public static void Post(Rotation rotation, Draft draft)
     {
         var first = First(rotation.Bath, draft);
         var second = draft.Holdings.SecondAfter(first) ?? throw new RefusedException(
-            RefusalKind.NotAccepted, $"bath {first.Code} has no second bath and cannot be rotated; discard it and mix a fresh one");
+            RefusalKind.NotAccepted,
+            $"bath {first.Code} has no second bath and cannot be rotated; discard it and mix a fresh one");
         Require.That(
-            second.MixedOn <= rotation.Date, $"bath {second.Code} was mixed on a later day than {Measures.Dates.Text(rotation.Date)}");
+            second.MixedOn <= rotation.Date,
+            $"bath {second.Code} was mixed on a later day than {Measures.Dates.Text(rotation.Date)}");
         var (done, ceiling) = (second.Rotations, draft.Holdings.Settings.RotationCeiling);
         Require.That(
             !draft.Holdings.IsAtCeiling(second),
@@ -30,7 +34,8 @@ internal static class RotationRules
                 Item = rotation.Item ?? second.Item,
                 WorkingVolume = rotation.WorkingVolume ?? second.WorkingVolume,
                 Dilution = rotation.Dilution ?? second.Dilution,
-                Amount = rotation.Amount ?? (rotation.Item is null && rotation.WorkingVolume is null ? Measured(second, draft) : null),
+                Amount = rotation.Amount
+                    ?? (rotation.Item is null && rotation.WorkingVolume is null ? Measured(second, draft) : null),
                 Material = second.Material,
                 Capacity = rotation.Capacity ?? second.Capacity,
                 PairedWith = second.Code,
@@ -58,9 +63,11 @@ internal static class RotationRules
         }
 
         var pairs = draft.Holdings.WorkingBaths.Where(bath => draft.Holdings.SecondAfter(bath) is not null).ToList();
-        Require.That(pairs.Count > 0, "there is no pair of baths in use, so nothing can be rotated; mix a second bath first");
+        Require.That(pairs.Count > 0,
+            "there is no pair of baths in use, so nothing can be rotated; mix a second bath first");
         Require.That(
-            pairs.Count == 1, $"say which pair is rotated, by its first bath: {string.Join(", ", pairs.Select(bath => bath.Code))}");
+            pairs.Count == 1,
+            $"say which pair is rotated, by its first bath: {string.Join(", ", pairs.Select(bath => bath.Code))}");
         return draft.Bath(pairs[0].Code);
     }
 

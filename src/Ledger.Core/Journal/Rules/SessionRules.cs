@@ -6,7 +6,9 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Rules;
 
-/// <summary>A session: sheets leave their boxes, developer and supplies are used up, the area passes through the bath.</summary>
+/// <summary>
+/// A session: sheets leave their boxes, developer and supplies are used up, the area passes through the bath.
+/// </summary>
 internal static class SessionRules
 {
     private const int MostSheets = 1000;
@@ -15,12 +17,15 @@ internal static class SessionRules
     {
         var name = Require.Name(session.Session, "a session");
         if (draft.Past.HasSession(name))
-            throw new RefusedException(RefusalKind.AlreadyThere, $"session {name} is in the journal already; give this one another name");
+            throw new RefusedException(RefusalKind.AlreadyThere,
+                $"session {name} is in the journal already; give this one another name");
         var process = draft.Holdings.Process(session.Process)?.Knowing(draft.Item)
-            ?? throw RefusedException.Unknown($"process \"{session.Process}\"", draft.Holdings.Processes.Select(known => known.Name));
+            ?? throw RefusedException.Unknown($"process \"{session.Process}\"",
+                draft.Holdings.Processes.Select(known => known.Name));
         session = Measured(session, process, draft);
         Require.That(
-            session.Lines.Any(line => line.Fate != Fate.Dummy), "a session needs at least one line of sheets that are no dummies");
+            session.Lines.Any(line => line.Fate != Fate.Dummy),
+            "a session needs at least one line of sheets that are no dummies");
         var films = session.Lines.Select(line => Film(line, draft)).ToList();
 
         draft.DrawFirst = session.DrawFirst;
@@ -34,7 +39,8 @@ internal static class SessionRules
         for (var i = 0; i < films.Count; i++)
             developed.Take(i + 1, session.Lines[i], films[i]);
         draft.Film.RemindOfLabels();
-        foreach (var remark in batches.Remarks(draft.Holdings.Settings.Tray).Concat(batches.Thin(process, draft)).Concat(developed.Together()))
+        foreach (var remark in batches.Remarks(draft.Holdings.Settings.Tray).Concat(batches.Thin(process, draft))
+            .Concat(developed.Together()))
             draft.Remark(remark);
         UseUp(session, process, batches.Loads, draft);
         PlanRules.Realise(session, draft);
@@ -42,7 +48,8 @@ internal static class SessionRules
         var sheets = string.Join(", ", session.Lines.Where(line => line.Fate != Fate.Dummy)
             .GroupBy(line => line.Item, StringComparer.OrdinalIgnoreCase)
             .Select(group => $"{group.Sum(line => line.Sheets)} {draft.Item(group.Key).Code}"));
-        draft.Summary = $"session {name}: {sheets}, {area.ToText(draft.Style)}{(bath is null ? "" : $" through {bath.Code}")}";
+        draft.Summary =
+            $"session {name}: {sheets}, {area.ToText(draft.Style)}{(bath is null ? "" : $" through {bath.Code}")}";
     }
 
     /// <summary>A syrup that was weighed out is taken by volume, as its density gives it.</summary>
@@ -50,7 +57,8 @@ internal static class SessionRules
     {
         if (session.Lines.All(line => line.DeveloperWeight is null))
             return session;
-        Require.That(process.Developer?.Item is not null, $"process {process.Name} has no developer, so none can be used; leave the developer out");
+        Require.That(process.Developer?.Item is not null,
+            $"process {process.Name} has no developer, so none can be used; leave the developer out");
         var developer = draft.Item(process.Developer!.Item!);
         return session with { Lines = [.. session.Lines.Select(line => Measured(line, developer))] };
     }
@@ -62,17 +70,21 @@ internal static class SessionRules
         Require.That(line.Developer is null, "the developer of a batch is measured or weighed, not both");
         Require.That(
             developer is { Density: not null, Unit: Unit.Millilitre },
-            $"{developer.Code} has no density, so it cannot be weighed out: `record item {developer.Code} --density` says it");
-        return line with { Developer = Volume.FromMicrolitres(developer.Converted(weight)!.Value.Base), DeveloperWeight = null };
+            $"{developer.Code} has no density, so it cannot be weighed out: `record item {developer.Code} --density` "
+                + "says it");
+        return line with { Developer = Volume.FromMicrolitres(developer.Converted(weight)!.Value.Base),
+            DeveloperWeight = null };
     }
 
     private static Item Film(SessionLine line, Draft draft)
     {
         var film = draft.Item(line.Item);
-        Require.That(film.Kind == ItemKind.Film, $"{film.Code} is a {film.Kind.Name()} and cannot be developed; name a film");
+        Require.That(film.Kind == ItemKind.Film,
+            $"{film.Code} is a {film.Kind.Name()} and cannot be developed; name a film");
         if (film.IsPaper)
             throw new RefusedException(RefusalKind.WrongMaterial,
-                $"{film.Code} is paper; it never goes through the baths of a film session; record it as a print session");
+                $"{film.Code} is paper; it never goes through the baths of a film session; record it as a print "
+                    + "session");
         Require.That(
             line.Sheets is > 0 and <= MostSheets,
             $"the {film.Unit.Plural()} of {film.Code} must be from 1 to {MostSheets}, not {line.Sheets}");
@@ -91,7 +103,9 @@ internal static class SessionRules
         return total;
     }
 
-    /// <summary>The area passes through a bath of each item that is used again; the session is filed under the first.</summary>
+    /// <summary>
+    /// The area passes through a bath of each item that is used again; the session is filed under the first.
+    /// </summary>
     private static Bath? PassThrough(SessionLog session, Process process, Area area, Area weighted, Draft draft)
     {
         var choice = new SessionBaths(draft.Holdings, draft.Date);
@@ -108,7 +122,8 @@ internal static class SessionRules
         var said = session.Lines.Any(line => line.Developer is not null);
         if (process.Developer is not { Item: { } code } step)
         {
-            Require.That(!said, $"process {process.Name} has no developer, so none can be used; leave the developer out");
+            Require.That(!said,
+                $"process {process.Name} has no developer, so none can be used; leave the developer out");
             return default;
         }
 
@@ -118,7 +133,8 @@ internal static class SessionRules
         if (step.Use != StepUse.OneShot || total == default(Volume))
             return total;
         draft.Take(item, Quantity.Of(total), null, Places.UsedUp, session.BooksDifference);
-        foreach (var part in doses.SelectMany(dose => dose.Others).Where(part => part.Item is not null).GroupBy(part => part.Item!))
+        foreach (var part in doses.SelectMany(dose => dose.Others).Where(part => part.Item is not null)
+            .GroupBy(part => part.Item!))
             Take(part.Key, part.Sum(one => one.Measured.Microlitres), session, draft);
         if (OtherPart.Unknown(item, step.Dilution ?? item.Dilution) is { } unknown)
             draft.Remark(unknown);
@@ -126,7 +142,8 @@ internal static class SessionRules
     }
 
     /// <summary>What a line put into the developer tray: as it says, or as the process asks.</summary>
-    private static (Volume First, IReadOnlyList<OtherPart> Others) Dose(SessionLine line, Item film, ProcessStep step, Item developer, bool isSaid)
+    private static (Volume First, IReadOnlyList<OtherPart> Others) Dose(SessionLine line, Item film,
+        ProcessStep step, Item developer, bool isSaid)
     {
         var first = isSaid ? line.Developer ?? default
             : line.Fate == Fate.Dummy ? default
@@ -134,10 +151,12 @@ internal static class SessionRules
         var others = step.OthersBeside(developer, Quantity.Of(first));
         if (line.OtherParts.Count == 0)
             return (first, others);
-        Require.That(line.Developer is not null, "the other parts of a developer are measured out beside its first part; say that too");
+        Require.That(line.Developer is not null,
+            "the other parts of a developer are measured out beside its first part; say that too");
         Require.That(
             line.OtherParts.Count == others.Count,
-            $"{developer.Code} {step.Dilution ?? developer.Dilution} has {Counted.Of(others.Count, "part")} beside the first, "
+            $"{developer.Code} {step.Dilution ?? developer.Dilution} has {Counted.Of(others.Count, "part")} beside the "
+                + "first, "
             + $"and {line.OtherParts.Count} were said");
         return (first, [.. others.Select((part, i) => part with { Measured = line.OtherParts[i] })]);
     }
@@ -145,7 +164,8 @@ internal static class SessionRules
     private static void Take(string code, long microlitres, SessionLog session, Draft draft)
     {
         if (microlitres > 0)
-            draft.Take(draft.Item(code), new(microlitres, Unit.Millilitre), null, Places.UsedUp, session.BooksDifference);
+            draft.Take(draft.Item(code), new(microlitres, Unit.Millilitre), null, Places.UsedUp,
+                session.BooksDifference);
     }
 
     private static void UseUp(SessionLog session, Process process, IReadOnlyList<TrayLoad> batches, Draft draft)

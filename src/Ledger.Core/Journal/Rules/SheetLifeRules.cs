@@ -19,7 +19,8 @@ internal static class SheetLifeRules
             throw new RefusedException(RefusalKind.AlreadyThere, $"{sheet.Name} is a keeper already");
         Require.That(
             sheet.Fate == Fate.Negative,
-            $"sheet {sheet.Id} is a {Words(sheet.Fate, sheet.Cause)}, not a negative; `record fate` gives it another fate");
+            $"sheet {sheet.Id} is a {Words(sheet.Fate, sheet.Cause)}, not a negative; `record fate` gives it another "
+                + "fate");
         Become(sheet, Fate.Keeper, null, draft);
         draft.Summary = $"{sheet.Name} is a keeper";
     }
@@ -42,8 +43,10 @@ internal static class SheetLifeRules
         }
 
         var was = sheets.Select(sheet => Words(sheet.Fate, sheet.Cause)).Distinct().ToList();
-        draft.Summary = $"{NamedSheets.Text(sheets)} {(sheets.Count == 1 ? "is a " : "are ")}{Words(change.Fate, change.Cause)} from now on"
-            + (was.Count == 1 ? $", no longer a {was[0]}" : "");
+        draft.Summary =
+            $"{NamedSheets.Text(sheets)} {(sheets.Count == 1 ? "is a " : "are ")}{Words(change.Fate, change.Cause)} "
+                + "from now on"
+                + (was.Count == 1 ? $", no longer a {was[0]}" : "");
     }
 
     public static void Post(SheetNote note, Draft draft)
@@ -58,7 +61,8 @@ internal static class SheetLifeRules
             draft.Add(new SheetNoted(sheet.Id, finding.What, finding.Result, finding.HasPassed));
         if (finding.HasPassed == false)
             draft.Remark(
-                $"`record fate` makes a reject of what is spoiled; `trace {sheets[0].Name}` shows what shared its baths");
+                $"`record fate` makes a reject of what is spoiled; `trace {sheets[0].Name}` shows what shared its "
+                    + "baths");
         draft.Summary = $"{NamedSheets.Text(sheets)}: {finding.Text}";
     }
 
@@ -92,7 +96,8 @@ internal static class SheetLifeRules
             || Baths.ResidualTest.MilligramsPerSquareMetre(note.Result) is not { } found)
             return note.HasPassed;
         draft.Remark(
-            $"your limit is {Scaled.InUnits(limit, 1000)} g per square metre: {(found <= limit ? "not above it" : "above it")}");
+            $"your limit is {Scaled.InUnits(limit, 1000)} g per square metre: "
+                + $"{(found <= limit ? "not above it" : "above it")}");
         return found <= limit && note.HasPassed != false;
     }
 

@@ -10,15 +10,19 @@ internal static class StorageRules
     {
         var container = draft.Container(move.Container);
         var to = Require.Name(move.To, "the storage");
-        Require.That(!to.Equals(container.Storage, StringComparison.OrdinalIgnoreCase), $"{container.Code} is kept in the {to} already");
+        Require.That(!to.Equals(container.Storage, StringComparison.OrdinalIgnoreCase),
+            $"{container.Code} is kept in the {to} already");
         Require.That(
-            move.OpensFrom is null || move.OpensFrom >= move.Date, "the first day of opening cannot be before the day of the move");
+            move.OpensFrom is null || move.OpensFrom >= move.Date,
+            "the first day of opening cannot be before the day of the move");
         var hours = draft.Holdings.Settings.ThawHours(draft.Item(container.Lot.Item), container.Storage, to);
         var warming = Warming.Of(draft.Date, hours, move.OpensFrom);
         draft.Add(new ContainerStored(container.Place, to, warming?.From));
         if (warming is not null)
             draft.Remark($"{container.Code} comes out of the cold: leave it closed {warming.Text}, or it sweats");
-        draft.Summary = $"{container.Code} to the {to}{(warming is { From: var from } ? $", to be opened from {Dates.Text(from)}" : "")}";
+        draft.Summary =
+            $"{container.Code} to the "
+                + $"{to}{(warming is { From: var from } ? $", to be opened from {Dates.Text(from)}" : "")}";
     }
 
     public static void Post(ExposureIndexSetting rating, Draft draft)

@@ -34,7 +34,8 @@ internal static class SuspicionRules
                 RefusalKind.NotAccepted,
                 facts is [PlaceSuspected { Place: var place }]
                     && draft.Holdings.Container(place) is { Lot: { Suspicion: { } suspicion } lot }
-                    ? $"{what} itself is not: all of its delivery is {suspicion.Text}; clear its number{(lot.Batch.Length > 0 ? $", {lot.Batch}" : "")}"
+                    ? $"{what} itself is not: all of its delivery is {suspicion.Text}; clear its number"
+                        + $"{(lot.Batch.Length > 0 ? $", {lot.Batch}" : "")}"
                     : $"{what} is not under suspicion");
         foreach (var fact in suspected)
             draft.Add(fact);
@@ -68,8 +69,9 @@ internal static class SuspicionRules
         if (lots.Count == 0)
             throw new RefusedException(
                 RefusalKind.Unknown,
-                $"nothing is left of \"{what}\"{(item is null ? "" : $" of {item.Trim()}")}: name a bath in use, a box or bottle that holds something, "
-                + "or the emulsion or batch number of a delivery of which something is left");
+                $"nothing is left of \"{what}\"{(item is null ? "" : $" of {item.Trim()}")}: name a bath in use, a box "
+                    + "or bottle that holds something, or the emulsion or batch number of a delivery of which "
+                    + "something is left");
         var items = lots.Select(lot => lot.Item).Distinct(StringComparer.OrdinalIgnoreCase).ToList();
         Require.That(items.Count == 1,
             $"{what} is a number of {string.Join(" and of ", items)}; say which with --item");
@@ -117,7 +119,8 @@ internal static class SuspicionRules
         foreach (var bath in draft.Holdings.Baths.Where(bath =>
             bath.Contents.Any(content => lots.Contains(content.Lot))))
             draft.Remark(
-                $"bath {bath.Code}, mixed on {Dates.Text(bath.MixedOn)}, holds some of that delivery; it is used on unless suspicion is raised of it too");
+                $"bath {bath.Code}, mixed on {Dates.Text(bath.MixedOn)}, holds some of that delivery; it is used on "
+                    + "unless suspicion is raised of it too");
     }
 
     private static bool IsAbout(IReadOnlyList<PostedFact> facts, PlaceId place, LotId lot) =>

@@ -14,28 +14,35 @@ internal static class UndoRules
         var reason = Require.Reason(undo.Reason);
         var original = Find(undo.Number, undo.Reference, draft.Past);
         Require.That(
-            original.Undoes is null, $"entry {original.Number} is an undo itself; record what really happened as a new entry");
+            original.Undoes is null,
+            $"entry {original.Number} is an undo itself; record what really happened as a new entry");
         if (original.UndoneBy is { } by)
-            throw new RefusedException(RefusalKind.AlreadyThere, $"entry {original.Number} was taken back by entry {by} already", by);
+            throw new RefusedException(RefusalKind.AlreadyThere,
+                $"entry {original.Number} was taken back by entry {by} already", by);
         Require.That(
             !Redefined.Contains(original.Kind),
-            $"entry {original.Number} defines {(original.Kind == "item" ? "an" : "a")} {original.Kind}; define it again instead");
+            $"entry {original.Number} defines {(original.Kind == "item" ? "an" : "a")} {original.Kind}; define it "
+                + "again instead");
         if (draft.Past.FirstUseOfBathMixedBy(original.Number) is { } use)
             throw new RefusedException(
-                RefusalKind.DependedOn, $"what entry {original.Number} began has been used since; take back entry {use} first", use);
+                RefusalKind.DependedOn,
+                $"what entry {original.Number} began has been used since; take back entry {use} first", use);
 
         if (draft.Past.FirstUseOfOrderPlacedBy(original.Number) is { } later)
             throw new RefusedException(
                 RefusalKind.DependedOn,
-                $"the order that entry {original.Number} placed was changed or delivered since; take back entry {later} first", later);
+                $"the order that entry {original.Number} placed was changed or delivered since; take back entry "
+                    + $"{later} first", later);
 
         if (draft.Past.NextAboutSheetsOf(original.Number) is { } next)
             throw new RefusedException(
-                RefusalKind.DependedOn, $"entry {next} is about a sheet of entry {original.Number}; take back entry {next} first", next);
+                RefusalKind.DependedOn,
+                $"entry {next} is about a sheet of entry {original.Number}; take back entry {next} first", next);
 
         draft.TakeBack(original);
         var back = draft.Past.MovementsOf(original.Number).Select(movement => movement.Reversed()).Reverse().ToList();
-        foreach (var place in back.SelectMany(movement => new[] { movement.From, movement.To }).Distinct().Where(place => place.IsOnHand))
+        foreach (var place in back.SelectMany(movement => new[] { movement.From, movement.To })
+            .Distinct().Where(place => place.IsOnHand))
             Settle(place, back, original, draft);
         foreach (var movement in back)
             draft.Add(movement);
@@ -50,8 +57,8 @@ internal static class UndoRules
             RefusalKind.Unknown, $"there is no entry {number}; `show journal` lists them");
 
     /// <summary>
-    /// What a place holds after all of it: an entry that booked a difference brought and drew at once. Nothing may be missing then, nor
-    /// money stay where nothing else is left, nor anything in a box that never came.
+    /// What a place holds after all of it: an entry that booked a difference brought and drew at once. Nothing may be
+    /// missing then, nor money stay where nothing else is left, nor anything in a box that never came.
     /// </summary>
     private static void Settle(PlaceId place, List<Movement> back, JournalEntry original, Draft draft)
     {
@@ -59,7 +66,8 @@ internal static class UndoRules
         var value = new Money(back.Sum(movement => movement.Value.Millionths * Sign(movement, place)));
         if (draft.Holdings.Container(place) is { } container)
         {
-            var after = container with { Held = container.Held + container.Held with { Base = quantity }, Value = container.Value + value };
+            var after = container with { Held = container.Held + container.Held with { Base = quantity },
+                Value = container.Value + value };
             var cameWithIt = back.Any(movement => movement.From == place && movement.To == Places.Supplier);
             var isLeft = after.Held.Base != 0;
             if (after.Held.Base < 0 || after.Value < Money.Zero || (isLeft ? cameWithIt : after.Value != Money.Zero))
@@ -75,8 +83,10 @@ internal static class UndoRules
             throw DependedOn("what it brought", original);
     }
 
-    private static int Sign(Movement movement, PlaceId place) => movement.To == place ? 1 : movement.From == place ? -1 : 0;
+    private static int Sign(Movement movement, PlaceId place) =>
+        movement.To == place ? 1 : movement.From == place ? -1 : 0;
 
     private static RefusedException DependedOn(string what, JournalEntry original) => new(
-        RefusalKind.DependedOn, $"{what} has been used since; take back the later entries first, then entry {original.Number}");
+        RefusalKind.DependedOn,
+        $"{what} has been used since; take back the later entries first, then entry {original.Number}");
 }

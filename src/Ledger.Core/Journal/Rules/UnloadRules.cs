@@ -6,7 +6,8 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Journal.Rules;
 
 /// <summary>
-/// Holders are emptied: exposed sheets into the box of their film and group, the others back to where sheets are counted.
+/// Holders are emptied: exposed sheets into the box of their film and group, the others back to where sheets are
+/// counted.
 /// </summary>
 internal static class UnloadRules
 {
@@ -14,18 +15,22 @@ internal static class UnloadRules
     {
         Require.That(unload.From.Count > 0, "name at least one side of a holder, such as E07-2");
         var sheets = unload.From.SelectMany(name => Named(name, draft)).ToList();
-        Require.That(sheets.DistinctBy(sheet => sheet.Id).Count() == sheets.Count, "a sheet is named twice; name it once");
+        Require.That(sheets.DistinctBy(sheet => sheet.Id).Count() == sheets.Count,
+            "a sheet is named twice; name it once");
         if (sheets.Count == 0)
-            throw new RefusedException(RefusalKind.Empty, $"{string.Join(", ", unload.From)} is empty; name a side that holds a sheet");
+            throw new RefusedException(RefusalKind.Empty,
+                $"{string.Join(", ", unload.From)} is empty; name a side that holds a sheet");
 
         var exposed = sheets.Where(sheet => sheet.Exposure is not null).ToList();
         var fresh = sheets.Where(sheet => sheet.Exposure is null).ToList();
         Require.That(
             unload.To is null || exposed.Count == 0,
-            "an exposed sheet never goes back to unexposed film; leave the box out, and it goes to the box of its group");
+            "an exposed sheet never goes back to unexposed film; leave the box out, and it goes to the box of its "
+                + "group");
         Require.That(
             unload.Group.Trim().Length == 0 || fresh.Count == 0,
-            $"{string.Join(", ", fresh.Select(draft.Film.Whereabouts))} was not exposed and has no group; record the exposure first");
+            $"{string.Join(", ", fresh.Select(draft.Film.Whereabouts))} was not exposed and has no group; record the "
+                + "exposure first");
         foreach (var sheet in exposed)
             ToBox(sheet, unload, draft);
         foreach (var lot in fresh.GroupBy(sheet => sheet.Lot.Id))
@@ -33,11 +38,15 @@ internal static class UnloadRules
         draft.Film.RemindOfLabels();
         draft.Summary = $"unloaded {string.Join(", ", unload.From)}"
             + (exposed.Count == 0 ? "" : $": {Counted.Of(exposed.Count, "sheet")} exposed")
-            + (fresh.Count == 0 ? "" : $"{(exposed.Count == 0 ? ":" : ",")} {Counted.Of(fresh.Count, "sheet")} back unexposed");
+            + (fresh.Count == 0
+                ? ""
+                : $"{(exposed.Count == 0 ? ":" : ",")} {Counted.Of(fresh.Count, "sheet")} back unexposed");
     }
 
-    private static IEnumerable<Sheet> Named(string name, Draft draft) => draft.Film.Find(name) ?? throw new RefusedException(
-        RefusalKind.Unknown, $"there is no holder side or box of exposed sheets \"{name}\"; `show holders` lists them");
+    private static IEnumerable<Sheet> Named(string name, Draft draft) =>
+        draft.Film.Find(name) ?? throw new RefusedException(
+            RefusalKind.Unknown,
+            $"there is no holder side or box of exposed sheets \"{name}\"; `show holders` lists them");
 
     private static void ToBox(Sheet sheet, Unload unload, Draft draft)
     {
@@ -51,7 +60,8 @@ internal static class UnloadRules
     }
 
     /// <summary>
-    /// Back into the box they came out of while it has room; else into an open one of the same delivery, or a new envelope.
+    /// Back into the box they came out of while it has room; else into an open one of the same delivery, or a new
+    /// envelope.
     /// </summary>
     private static void PutBack(List<Sheet> sheets, string? to, Draft draft)
     {
@@ -75,20 +85,23 @@ internal static class UnloadRules
         if (to is not null)
         {
             var named = draft.Container(to);
-            Require.That(named.Lot.Id == sheet.Lot.Id, $"{named.Code} holds another delivery; a box holds one only; name another box");
+            Require.That(named.Lot.Id == sheet.Lot.Id,
+                $"{named.Code} holds another delivery; a box holds one only; name another box");
             Require.That(named.Held < named.Size, $"{named.Code} is full; name another box");
             return named;
         }
 
         var open = draft.ContainersOf(film)
-            .Where(box => !box.IsSealed && box.Lot.Id == sheet.Lot.Id && box.Held < box.Size && !box.Held.IsZero).ToList();
+            .Where(box => !box.IsSealed && box.Lot.Id == sheet.Lot.Id && box.Held < box.Size && !box.Held.IsZero)
+            .ToList();
         return open.Find(box => box.Place == sheet.Box) ?? open.FirstOrDefault();
     }
 
     private static void Envelope(List<Sheet> sheets, Item film, Draft draft)
     {
         var number = draft.NextContainerNumber(film.Code);
-        var (place, code, lot, size) = (draft.NewPlace(), $"{film.Code}/{number}", sheets[0].Lot, film.Of(sheets.Count));
+        var (place, code, lot, size) = (draft.NewPlace(), $"{film.Code}/{number}", sheets[0].Lot,
+            film.Of(sheets.Count));
         draft.Add(new ContainerArrived(place, code, number, lot, size));
         draft.Add(new ContainerOpened(place));
         foreach (var sheet in sheets)

@@ -16,12 +16,16 @@ internal sealed record WayOut(string? Jug, string? To)
     /// <param name="draft">What is written.</param>
     public void Take(string what, Volume volume, BathMaterial? material, WasteKind waste, Draft draft)
     {
-        Require.That(Jug is not { Length: > 0 } || To is not { Length: > 0 }, $"name the jug that {what} goes into or the place that takes it, not both");
+        Require.That(Jug is not { Length: > 0 } || To is not { Length: > 0 },
+            $"name the jug that {what} goes into or the place that takes it, not both");
         if (Jug is { Length: > 0 } jug)
             JugRules.Fill(draft.Jug(jug), volume, what, material, waste, draft);
         else if (To is not { Length: > 0 })
-            draft.Remark(draft.Holdings.Jugs.FirstOrDefault(open => open.Waste == waste && open.Room >= volume) is { } open
-                ? $"where {what} goes is not said: jug {open.Code} ({open.Contents}) has room for it, {open.Room.ToText(draft.Style)}"
-                : $"where {what} goes is not said: name a jug for {waste.Name()} waste, or the place that takes it");
+            draft.Remark(
+                draft.Holdings.Jugs.FirstOrDefault(open => open.Waste == waste && open.Room >= volume) is { } open
+                    ? $"where {what} goes is not said: jug {open.Code} ({open.Contents}) has room for it, "
+                        + $"{open.Room.ToText(draft.Style)}"
+                    : $"where {what} goes is not said: name a jug for {waste.Name()} waste, or the place that takes "
+                        + "it");
     }
 }

@@ -1,6 +1,9 @@
 namespace Ledger.Exchange.Import.Identity;
 
-/// <summary>A short hash of a content, with its number when the same content came before: rows of a file that repeat are told apart.</summary>
+/// <summary>
+/// A short hash of a content, with its number when the same content came before: rows of a file that repeat are told
+/// apart.
+/// </summary>
 internal sealed class ContentHash
 {
     private readonly Dictionary<string, int> _times = [];

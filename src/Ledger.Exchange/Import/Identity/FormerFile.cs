@@ -4,27 +4,35 @@ using Ledger.Exchange.Import.Rows;
 namespace Ledger.Exchange.Import.Identity;
 
 /// <summary>
-/// A file as versions before 0.3.0 read it: they made a row's identity from its cells as they stood there, in the order of the columns they
-/// knew. A file that follows today's names adds nothing to a ledger that knows its rows from then.
+/// A file as versions before 0.3.0 read it: they made a row's identity from its cells as they stood there, in the order
+/// of the columns they knew. A file that follows today's names adds nothing to a ledger that knows its rows from then.
 /// </summary>
-/// <param name="name">Its name, which the identities begin with; where a migration gave them today's name, that one.</param>
+/// <param name="name">Its name, which the identities begin with; where a migration gave them today's name, that
+/// one.</param>
 /// <param name="columns">
-/// Its columns in order, divided by commas, each by the name it has today: nothing for a cell that was empty then, a word after = for one
-/// that said what the file's own name says today.
+/// Its columns in order, divided by commas, each by the name it has today: nothing for a cell that was empty then, a
+/// word after = for one that said what the file's own name says today.
 /// </param>
 internal sealed class FormerFile(string name, string columns)
 {
-    /// <summary>By the file's name today. Two layouts stand where a value could stand in either of two columns.</summary>
+    /// <summary>
+    /// By the file's name today. Two layouts stand where a value could stand in either of two columns.
+    /// </summary>
     private static readonly (string File, FormerFile Former)[] All =
     [
         Same("formats", "format,area,unit"),
         Same(
             "items",
-            "item,name,kind,pack,role,format,unit,dilution,capacity_sq_in_per_litre,capacity_basis,minimum_ml_per_80_sq_in,fixer_factor,"
-            + "sealed_days,opened_full_days,opened_part_days,working_full_days,working_part_days,tray_hours,lead_time_days,service_level,"
-            + "minimum_on_hand,formula,cautions,floating_lid_days,density_g_per_ml,dead_volume,replenisher_ml_per_80_sq_in,stock_of,"
+            "item,name,kind,pack,role,format,unit,dilution,capacity_sq_in_per_litre,capacity_basis,"
+                + "minimum_ml_per_80_sq_in,fixer_factor,"
+            + "sealed_days,opened_full_days,opened_part_days,working_full_days,working_part_days,tray_hours,"
+            + "lead_time_days,service_level,"
+            + "minimum_on_hand,formula,cautions,floating_lid_days,density_g_per_ml,dead_volume,"
+            + "replenisher_ml_per_80_sq_in,stock_of,"
             + "other_capacities,indicator,replenisher_ceiling_percent"),
-        Same("processes", "process,step,role,item,dilution,working_ml,amount,use,minutes,per,note,working_ml_by_format,temperature_c"),
+        Same("processes",
+            "process,step,role,item,dilution,working_ml,amount,use,minutes,per,note,"
+                + "working_ml_by_format,temperature_c"),
         Same("holders", "holder,format,sides,notch,bought"),
         Same("order_changes", "date,order,item,expected,back_ordered,packs,price,,note,"),
         ("order_cancellations", new("order_changes", "date,order,item,,,,,reason,note,")),
@@ -42,7 +50,9 @@ internal sealed class FormerFile(string name, string columns)
         ("jug_starts", new("jugs", "date,jug,=start,contents,size_ml,")),
         ("jug_fillings", new("jugs", "date,jug,=filling,what,volume_ml,")),
         ("jug_handovers", new("jugs", "date,jug,=handover,to,,")),
-        Same("baths", "date,bath,item,working_ml,dilution,concentrate_ml,material,capacity_sq_in_per_litre,capacity_basis,paired_with,,stands_in"),
+        Same("baths",
+            "date,bath,item,working_ml,dilution,concentrate_ml,material,capacity_sq_in_per_litre,capacity_basis,"
+                + "paired_with,,stands_in"),
         Same("rotations", "date,new_bath,bath,item,dilution,working_ml,concentrate_ml,reason,jug,"),
         Same("top_ups", "date,bath,added_ml,item,dilution,concentrate_ml,poured_off_ml,,jug"),
         Same("counts", "date,item,found,reason,"),
@@ -82,14 +92,16 @@ internal sealed class FormerFile(string name, string columns)
     public string Name => name;
 
     /// <summary>The former layouts of a file of today.</summary>
-    public static IEnumerable<FormerFile> Of(string file) => All.Where(one => one.File == file).Select(one => one.Former);
+    public static IEnumerable<FormerFile> Of(string file) =>
+        All.Where(one => one.File == file).Select(one => one.Former);
 
     /// <summary>The content from which the identity of rows was made. Empty cells at the end did not count.</summary>
     public string Content(IReadOnlyList<Row> rows)
     {
         var text = new StringBuilder();
         foreach (var row in rows)
-            text.Append(string.Join('\u001f', _columns.Select(column => Cell(column, row))).TrimEnd('\u001f')).Append('\u001e');
+            text.Append(string.Join('\u001f', _columns.Select(column => Cell(column, row))).TrimEnd('\u001f'))
+                .Append('\u001e');
         return text.ToString();
     }
 
@@ -101,7 +113,8 @@ internal sealed class FormerFile(string name, string columns)
         ['=', .. var word] => word,
         "entry" => Files.Where(file => row.Text(column).StartsWith(file.Now, StringComparison.Ordinal))
             .Select(file => file.Then + row.Text(column)[file.Now.Length..]).FirstOrDefault() ?? row.Text(column),
-        _ => Words.Where(word => word.Column == column && word.Now.Equals(row.Text(column), StringComparison.OrdinalIgnoreCase))
+        _ => Words.Where(word => word.Column == column
+            && word.Now.Equals(row.Text(column), StringComparison.OrdinalIgnoreCase))
             .Select(word => word.Then).FirstOrDefault() ?? row.Text(column),
     };
 }

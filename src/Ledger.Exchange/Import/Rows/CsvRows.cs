@@ -11,7 +11,9 @@ internal static class CsvRows
     /// <summary>The longest record that is waited for, in bytes of UTF-8.</summary>
     public const int LongestRecord = 4 * LongestField;
 
-    /// <summary>Reads record by record. Quoting that is broken is told with the record; a record far too long ends the reading.</summary>
+    /// <summary>
+    /// Reads record by record. Quoting that is broken is told with the record; a record far too long ends the reading.
+    /// </summary>
     /// <exception cref="CsvFormatException">A record is far too long.</exception>
     public static IEnumerable<CsvRecord> Read(TextReader text, char separator)
     {

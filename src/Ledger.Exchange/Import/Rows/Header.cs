@@ -25,6 +25,8 @@ internal sealed class Header
     /// <summary>The position of a column, or -1 when the file does not have it.</summary>
     public int Position(string column) => _positions.GetValueOrDefault(column, -1);
 
-    /// <summary>A name as it is compared: letters of either case mean the same, blanks around it mean nothing.</summary>
+    /// <summary>
+    /// A name as it is compared: letters of either case mean the same, blanks around it mean nothing.
+    /// </summary>
     public static string Plain(string name) => name.Trim().ToLowerInvariant();
 }

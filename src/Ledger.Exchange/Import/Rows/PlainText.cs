@@ -2,7 +2,9 @@ using System.Text;
 
 namespace Ledger.Exchange.Import.Rows;
 
-/// <summary>A file's text, read strictly as UTF-8 (a byte order mark is skipped). Anything else stops the reading.</summary>
+/// <summary>
+/// A file's text, read strictly as UTF-8 (a byte order mark is skipped). Anything else stops the reading.
+/// </summary>
 internal sealed class PlainText(Stream stream) : TextReader
 {
     private const int PeekSize = 64 * 1024;

@@ -16,7 +16,9 @@ internal sealed class Row(int line, Header header, string[] fields, List<RowProb
     /// <summary>How the whole file writes days and numbers.</summary>
     public FileSpeech Speech { get; set; } = FileSpeech.Plain;
 
-    /// <summary>The text in a column without blanks around it, as the program writes it; empty when there is none.</summary>
+    /// <summary>
+    /// The text in a column without blanks around it, as the program writes it; empty when there is none.
+    /// </summary>
     public string Text(string column) => Speech.Plainly(column, Cell(column));
 
     /// <summary>The same as it stands in the file.</summary>

@@ -9,7 +9,9 @@ internal sealed record RowGroup(string Name, IReadOnlyList<Row> Rows)
 
     public bool IsGood => Rows.All(row => row.IsGood);
 
-    /// <summary>Gathers the rows by a column, in the order of the first row of each name; a row without a name stands alone.</summary>
+    /// <summary>
+    /// Gathers the rows by a column, in the order of the first row of each name; a row without a name stands alone.
+    /// </summary>
     public static IEnumerable<RowGroup> By(string column, IEnumerable<Row> rows)
     {
         var groups = new List<(string Name, List<Row> Rows)>();
@@ -46,7 +48,8 @@ internal sealed record RowGroup(string Name, IReadOnlyList<Row> Rows)
             if (row.Text(column) is { Length: > 0 } other && !other.Equals(said, StringComparison.OrdinalIgnoreCase))
                 row.Refuse(
                     column,
-                    $"accepted is {Row.Shown(said)} as on line {saying.Line}, or nothing: all rows of {Row.Shown(Name)} share it");
+                    $"accepted is {Row.Shown(said)} as on line {saying.Line}, or nothing: all rows of "
+                        + $"{Row.Shown(Name)} share it");
         return said;
     }
 }

@@ -35,7 +35,8 @@ public sealed class ChemistryCautionsTests
     public void The_item_s_own_follows_the_line()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post(new ItemDefinition { Key = "sheet", Date = Some.Today, Item = ledger.Holdings.Item("fix")! with { Cautions = "no fumes" } });
+        ledger.Post(new ItemDefinition { Key = "sheet", Date = Some.Today,
+            Item = ledger.Holdings.Item("fix")! with { Cautions = "no fumes" } });
         var cautions = ChemistryCautions.Of(EntryKinds.Named("bath")!, new() { ["item"] = "fix" }, ledger.Holdings);
         Assert.Equal([UsualCautions.Handling, $"{ledger.Holdings.Item("fix")!.Name}: no fumes"], cautions);
     }

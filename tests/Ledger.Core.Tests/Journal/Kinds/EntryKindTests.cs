@@ -4,7 +4,10 @@ using CsCheck;
 
 namespace Ledger.Core.Tests.Journal.Kinds;
 
-/// <summary>The descriptions say everything that the entries hold, and what they say is read back as the same, in words and in JSON.</summary>
+/// <summary>
+/// The descriptions say everything that the entries hold, and what they say is read back as the same, in words and in
+/// JSON.
+/// </summary>
 public partial class EntryKindTests
 {
     /// <summary>What no field says, and why.</summary>
@@ -25,8 +28,10 @@ public partial class EntryKindTests
     [Fact]
     public void Every_entry_has_a_description()
     {
-        var described = typeof(EntryKind).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Entry)) && !type.IsAbstract)
-            .Where(type => !EntryKinds.All.Any(kind => kind.GetType().GetGenericArguments()[0] == type)).Select(type => type.Name);
+        var described = typeof(EntryKind).Assembly.GetTypes()
+            .Where(type => type.IsSubclassOf(typeof(Entry)) && !type.IsAbstract)
+            .Where(type => !EntryKinds.All.Any(kind => kind.GetType().GetGenericArguments()[0] == type))
+            .Select(type => type.Name);
         Assert.Equal([], described); // a delivery of one line says the same
         Assert.Equal(EntryKinds.All.Count, EntryKinds.All.Select(kind => kind.Name).Distinct().Count());
         Assert.Equal(EntryKinds.All.Count, EntryKinds.All.Select(kind => kind.File).Distinct().Count());
@@ -49,7 +54,8 @@ public partial class EntryKindTests
         }
 
         // A row of a file holds both; only a note may be the entry's and a line's.
-        Assert.Empty(kind.AllFields.Select(field => field.Name).Intersect(kind.Line?.Fields.Select(field => field.Name) ?? []).Except(["note"]));
+        Assert.Empty(kind.AllFields.Select(field => field.Name)
+            .Intersect(kind.Line?.Fields.Select(field => field.Name) ?? []).Except(["note"]));
         Assert.DoesNotContain(kind.AllFields, field => field.JsonName == kind.Line?.Name);
         Assert.DoesNotContain(kind.AllFields, field => field.Option == $"--{kind.Line?.Name}");
     }
@@ -83,7 +89,8 @@ public partial class EntryKindTests
         var kind = EntryKinds.Named(name)!;
         foreach (var field in kind.AllFields.Concat(kind.Line?.Fields ?? []))
             foreach (var word in field.Notation.Words)
-                foreach (var written in new[] { word, word.ToUpperInvariant(), $" {word.Replace(' ', '-')} ", word.Replace(' ', '_') })
+                foreach (var written in new[] { word, word.ToUpperInvariant(), $" {word.Replace(' ', '-')} ",
+                    word.Replace(' ', '_') })
                 {
                     var parsed = field.Notation.ReadBoxed(written, new(), Said.Terms);
                     Assert.True(parsed.IsRead, $"{field.Name}: {written}");
@@ -121,10 +128,14 @@ public partial class EntryKindTests
             using var document = JsonDocument.Parse($$"""{"{{field.JsonName}}":["2026-001"]}""");
             var problems = new List<FieldProblem>();
             EntryJson.Text(EntryKinds.Named(name)!, document.RootElement, problems);
-            Assert.StartsWith($"{field.JsonName}: found ", Assert.Single(problems).Sentence(one => one.JsonName), StringComparison.Ordinal);
+            Assert.StartsWith($"{field.JsonName}: found ", Assert.Single(problems).Sentence(one => one.JsonName),
+                StringComparison.Ordinal);
         });
 
-    /// <summary>A property that no field says would be the same in every entry; a field that nothing keeps would be said in none.</summary>
+    /// <summary>
+    /// A property that no field says would be the same in every entry; a field that nothing keeps would be said in
+    /// none.
+    /// </summary>
     [Theory]
     [MemberData(nameof(Kinds))]
     public void Every_property_is_said_by_a_field_and_every_field_is_kept(string name)
@@ -146,13 +157,16 @@ public partial class EntryKindTests
             iter: 400, threads: 1);
 
         // What is null in one entry has values of its own in another, under longer paths.
-        Assert.Empty(values.Where(value => value.Value.Count < 2 && !values.Keys.Any(longer => longer.StartsWith($"{value.Key}.", StringComparison.Ordinal))
-            && !IsDerived(value.Key) && (kind.HasPlace || value.Key != ".Before")).Select(value => value.Key));
+        Assert.Empty(
+            values.Where(value => value.Value.Count < 2
+                && !values.Keys.Any(longer => longer.StartsWith($"{value.Key}.", StringComparison.Ordinal))
+                && !IsDerived(value.Key) && (kind.HasPlace || value.Key != ".Before")).Select(value => value.Key));
         Assert.Empty(kind.AllFields.Concat(kind.Line?.Fields ?? []).Except(said).Select(field => field.Name));
     }
 
-    private static bool IsDerived(string path) => Unsaid.Keys.Any(known => path == known || path.StartsWith($"{known}.", StringComparison.Ordinal))
-        || path.EndsWith(".IsZero", StringComparison.Ordinal) || path.EndsWith(".Unit", StringComparison.Ordinal);
+    private static bool IsDerived(string path) =>
+        Unsaid.Keys.Any(known => path == known || path.StartsWith($"{known}.", StringComparison.Ordinal))
+            || path.EndsWith(".IsZero", StringComparison.Ordinal) || path.EndsWith(".Unit", StringComparison.Ordinal);
 
     private static Entry Read(EntryKind kind, EntryText text)
     {

@@ -3,8 +3,8 @@ using System.Text.RegularExpressions;
 namespace Ledger.Core.Tests.Journal.Kinds;
 
 /// <summary>
-/// Reads the words of a kind's example by the plainest grammar that the descriptions allow: arguments in order, options by their names, and each
-/// line as a phrase of its fields.
+/// Reads the words of a kind's example by the plainest grammar that the descriptions allow: arguments in order, options
+/// by their names, and each line as a phrase of its fields.
 /// </summary>
 internal static partial class ExampleWords
 {
@@ -26,7 +26,10 @@ internal static partial class ExampleWords
         return text;
     }
 
-    /// <summary>Words by their keyword, or by the first field without one that reads them; of several words of a choice the most.</summary>
+    /// <summary>
+    /// Words by their keyword, or by the first field without one that reads them; of several words of a choice the
+    /// most.
+    /// </summary>
     private static EntryText Phrase(LineKind line, string phrase)
     {
         var (text, read) = (new EntryText(), new FieldValues());
@@ -36,10 +39,15 @@ internal static partial class ExampleWords
             var keyed = line.Fields.Where(field => text[field].Length == 0 && field.Keyword == words[0]).ToList();
             if (keyed.Count > 0)
                 words.RemoveAt(0);
-            var open = keyed.Count > 0 ? keyed : line.Fields.Where(field => text[field].Length == 0 && (field.Keyword is null || field.MayLackKeyword));
-            var (taken, count) = open.SelectMany(field => Enumerable.Range(1, field.Notation.Words.Count > 0 ? 3 : 1).Reverse()
+            var open = keyed.Count > 0
+                ? keyed
+                : line.Fields.Where(field => text[field].Length == 0
+                    && (field.Keyword is null || field.MayLackKeyword));
+            var (taken,
+                count) = open.SelectMany(field => Enumerable.Range(1, field.Notation.Words.Count > 0 ? 3 : 1).Reverse()
                     .Where(count => count <= words.Count).Select(count => (Field: field, Count: count)))
-                .First(one => one.Field.Notation.ReadBoxed(string.Join(' ', words.Take(one.Count)), read, Said.Terms).IsRead);
+                .First(one => one.Field.Notation.ReadBoxed(string.Join(' ', words.Take(one.Count)),
+                    read, Said.Terms).IsRead);
             text[taken] = string.Join(' ', words.Take(count));
             read.Put(taken, taken.Notation.ReadBoxed(text[taken], read, Said.Terms).Value);
             words.RemoveRange(0, count);

@@ -32,9 +32,11 @@ public class LinePhraseTests
     [Fact]
     public void A_step_that_develops_is_read()
     {
-        var step = Assert.IsType<ProcessStep>(Line("process", "developer syrup 1+49 in 1250 ml for 11 per batch: 9 for N-1"));
+        var step = Assert.IsType<ProcessStep>(
+            Line("process", "developer syrup 1+49 in 1250 ml for 11 per batch: 9 for N-1"));
         Assert.Equal((ItemRole.Developer, "syrup", "1+49"), (step.Role, step.Item, step.Dilution?.Text));
-        Assert.Equal((1250m, 11m, StepPer.Batch, StepUse.OneShot), (step.WorkingVolume?.Millilitres, step.Minutes, step.Per, step.Use));
+        Assert.Equal((1250m, 11m, StepPer.Batch, StepUse.OneShot),
+            (step.WorkingVolume?.Millilitres, step.Minutes, step.Per, step.Use));
         Assert.Equal("9 for N-1", step.Note);
     }
 
@@ -64,7 +66,8 @@ public class LinePhraseTests
     private static object Line(string kind, string text)
     {
         var problems = new List<FieldProblem>();
-        var line = EntryReading.Line(KindOf(kind), LinePhrase.Read(KindOf(kind), text, Said.Terms, problems), Said.Terms, problems);
+        var line = EntryReading.Line(KindOf(kind), LinePhrase.Read(KindOf(kind), text, Said.Terms, problems),
+            Said.Terms, problems);
         Assert.Empty(problems);
         return line!;
     }
@@ -72,7 +75,8 @@ public class LinePhraseTests
     private static List<FieldProblem> Problems(string kind, string text)
     {
         var problems = new List<FieldProblem>();
-        EntryReading.Line(KindOf(kind), LinePhrase.Read(KindOf(kind), text, Said.Terms, problems), Said.Terms, problems);
+        EntryReading.Line(KindOf(kind), LinePhrase.Read(KindOf(kind), text, Said.Terms, problems),
+            Said.Terms, problems);
         return problems;
     }
 }

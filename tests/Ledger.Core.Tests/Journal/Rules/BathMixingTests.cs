@@ -14,7 +14,8 @@ public sealed class BathMixingTests
         Assert.Equal((300_000L, Money.Of(4.77m)), (movement.Quantity, movement.Value));
 
         var bath = _ledger.Holdings.Bath("f1")!;
-        Assert.Equal((new(2026, 2, 1), ItemRole.Fixer, BathMaterial.Film, 0), (bath.MixedOn, bath.Role, bath.Material, bath.Rotations));
+        Assert.Equal((new(2026, 2, 1), ItemRole.Fixer, BathMaterial.Film, 0),
+            (bath.MixedOn, bath.Role, bath.Material, bath.Rotations));
         Assert.Equal(3000m, bath.TotalCapacity!.Value.SquareInches);
         Assert.Equal(Money.Of(4.77m), bath.Value);
         Assert.Equal("300 ml", Assert.Single(bath.Contents).Quantity.ToString());
@@ -23,14 +24,18 @@ public sealed class BathMixingTests
     [Fact]
     public void What_was_measured_and_set_goes_before_the_items_own()
     {
-        _ledger.Post("bath bath=F1 working_ml=1000 dilution=1+9 concentrate_ml=110ml capacity_sq_in_per_litre=1333 capacity_basis=strict");
+        _ledger.Post(
+            "bath bath=F1 working_ml=1000 dilution=1+9 concentrate_ml=110ml capacity_sq_in_per_litre=1333 "
+                + "capacity_basis=strict");
         var bath = _ledger.Holdings.Bath("F1")!;
-        Assert.Equal(("1+9", "strict", "110 ml"), (bath.Dilution.Text, bath.Capacity!.Basis, bath.Contents.Single().Quantity.ToString()));
+        Assert.Equal(("1+9", "strict", "110 ml"),
+            (bath.Dilution.Text, bath.Capacity!.Basis, bath.Contents.Single().Quantity.ToString()));
     }
 
     [Fact]
     public void A_powder_is_measured() => Assert.Equal(
-        "mixed bath S1: 30 g of stop for 1500 ml, 1+19", _ledger.Post("bath bath=S1 item=stop dilution=1+19 concentrate_ml=30g").Summary);
+        "mixed bath S1: 30 g of stop for 1500 ml, "
+            + "1+19", _ledger.Post("bath bath=S1 item=stop dilution=1+19 concentrate_ml=30g").Summary);
 
     [Fact]
     public void A_bath_takes_from_the_next_bottle_when_one_is_empty()
@@ -49,9 +54,11 @@ public sealed class BathMixingTests
         var posting = _ledger.Post("bath working_ml=5500 book_difference=yes");
         Assert.Equal(
             [(Places.LostOrGained, 100_000L, "1.59"), (new PlaceId(105), 1_100_000L, "17.49")],
-            posting.Movements.Select(movement => (movement.From, movement.Quantity, movement.Value.Text(MeasureStyle.Metric))));
+            posting.Movements.Select(movement => (movement.From, movement.Quantity,
+                movement.Value.Text(MeasureStyle.Metric))));
         Assert.Equal(
-            ["fix/1 held 100 ml more than the book says; the difference is booked as found by a count"], posting.Remarks);
+            ["fix/1 held 100 ml more than the book says; the difference is booked as found by a count"],
+            posting.Remarks);
         Assert.Null(_ledger.Holdings.Container("fix/1"));
         Assert.Equal(_ledger.Balances(), _ledger.Held());
     }
@@ -60,7 +67,9 @@ public sealed class BathMixingTests
     public void A_second_bath_joins_the_first_and_moves_up_when_that_is_poured_out()
     {
         _ledger.Post("bath bath=F1 working_ml=500 date=2026-02-01");
-        Assert.EndsWith("second after F1", _ledger.Post("bath bath=F2 working_ml=500 paired_with=F1 date=2026-02-01").Summary, StringComparison.Ordinal);
+        Assert.EndsWith("second after F1",
+            _ledger.Post("bath bath=F2 working_ml=500 paired_with=F1 date=2026-02-01").Summary,
+            StringComparison.Ordinal);
         Assert.Equal(["F1"], _ledger.Holdings.WorkingBaths.Select(bath => bath.Code));
         Assert.Equal("F2", _ledger.Holdings.SecondAfter(_ledger.Holdings.Bath("F1")!)?.Code);
 
@@ -89,6 +98,7 @@ public sealed class BathMixingTests
     {
         _ledger.Post("delivery item=fix expires=2026-03-01 date=2026-02-01");
         Assert.Equal(
-            ["fix/2 was good until 2026-03-01 (expiry date)"], _ledger.Post("bath container=fix/2 working_ml=500").Remarks);
+            ["fix/2 was good until 2026-03-01 (expiry date)"],
+            _ledger.Post("bath container=fix/2 working_ml=500").Remarks);
     }
 }

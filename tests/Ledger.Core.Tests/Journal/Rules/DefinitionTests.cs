@@ -37,25 +37,31 @@ public sealed class DefinitionTests
     {
         Assert.Equal("process pm has no steps; give it at least one", Refusal([]));
         Assert.StartsWith(
-            "process pm develops in two steps", Refusal([Some.Steps[0], Some.Steps[0] with { Number = 2 }]), StringComparison.Ordinal);
-        Assert.Equal("process pm has two steps of the same number; number them from 1 on", Refusal([Some.Steps[0], Some.Steps[1] with { Number = 1 }]));
+            "process pm develops in two steps", Refusal([Some.Steps[0], Some.Steps[0] with { Number = 2 }]),
+            StringComparison.Ordinal);
+        Assert.Equal("process pm has two steps of the same number; number them from 1 on",
+            Refusal([Some.Steps[0], Some.Steps[1] with { Number = 1 }]));
     }
 
     [Fact]
     public void A_step_must_say_what_it_uses()
     {
         var (developer, stop) = (Some.Steps[0], Some.Steps[1]);
-        Assert.Contains("there is no item \"nothing\"", Refusal([stop with { Item = "nothing" }]), StringComparison.Ordinal);
+        Assert.Contains("there is no item \"nothing\"", Refusal([stop with { Item = "nothing" }]),
+            StringComparison.Ordinal);
         Assert.Equal("stop is kept in g, not in ml", Refusal([stop with { Amount = Quantity.Of(5, Unit.Millilitre) }]));
         Assert.Equal(
-            "step 2 of process pm needs an amount, or a working volume with a dilution", Refusal([stop with { Amount = null }]));
+            "step 2 of process pm needs an amount, or a working volume with a dilution",
+            Refusal([stop with { Amount = null }]));
         Assert.Equal(
-            "stop is kept in g, not in ml", Refusal([stop with { Amount = null, WorkingVolume = Volume.FromMillilitres(1000) }]));
+            "stop is kept in g, not in ml",
+            Refusal([stop with { Amount = null, WorkingVolume = Volume.FromMillilitres(1000) }]));
         Assert.Equal(
             "the amount of step 2 of process pm must be more than nothing, not -5 g",
             Refusal([stop with { Amount = Quantity.Of(-5, Unit.Gram) }]));
         Assert.Equal("step 0 of process pm must have a number from 1 on", Refusal([stop with { Number = 0 }]));
-        Assert.Equal("the minutes of step 2 of process pm must be from 0 to 10000", Refusal([stop with { Minutes = -1 }]));
+        Assert.Equal("the minutes of step 2 of process pm must be from 0 to 10000",
+            Refusal([stop with { Minutes = -1 }]));
         _ledger.Post(Some.Definition(Some.Syrup with { Dilution = null }));
         Assert.Equal("step 1 of process pm develops and needs a dilution, such as 1+39", Refusal([developer]));
     }
@@ -65,13 +71,15 @@ public sealed class DefinitionTests
     {
         var (developer, stop) = (Some.Steps[0], Some.Steps[1]);
         Assert.Equal(
-            "step 1 of process pm develops, and a one-shot developer is measured out per batch, sheet or litre; one that serves a whole session "
-            + "is a bath: write reused",
+            "step 1 of process pm develops, and a one-shot developer is measured out per batch, sheet or litre; one "
+                + "that serves a whole session is a bath: write reused",
             Refusal([developer with { Per = StepPer.Session }]));
         Assert.Equal(
-            "step 1 of process pm is diluted into its working volume, which is filled per session or batch; per litre needs an amount",
+            "step 1 of process pm is diluted into its working volume, which is filled per session or batch; per litre "
+                + "needs an amount",
             Refusal([developer with { Per = StepPer.Litre }]));
-        Assert.Equal("step 2 of process pm counts per litre and needs the working volume", Refusal([stop with { Per = StepPer.Litre }]));
+        Assert.Equal("step 2 of process pm counts per litre and needs the working volume",
+            Refusal([stop with { Per = StepPer.Litre }]));
         Assert.Equal(
             "step 2 of process pm says how much, but not of what; name the item",
             Refusal([stop with { Item = null, Amount = Quantity.Of(5, Unit.Millilitre) }]));

@@ -28,7 +28,8 @@ public sealed class DeliveryTests
         _ledger.Post("delivery item=gloves price=11 currency=EUR");
         var delivery = Delivery("inv-2", 10, 0, 0, ("fen80", 1, 100), ("syrup", 1, 100), ("stop", 1, 100));
         var posting = _ledger.Post(delivery with { Currency = "USD", Rate = 0.919191m });
-        Assert.Equal(Money.Of(310).At(0.919191m).Millionths, posting.Movements.Sum(movement => movement.Value.Millionths));
+        Assert.Equal(Money.Of(310).At(0.919191m).Millionths,
+            posting.Movements.Sum(movement => movement.Value.Millionths));
     }
 
     [Theory]
@@ -43,9 +44,12 @@ public sealed class DeliveryTests
     }
 
     [Theory]
-    [InlineData("delivery item=fen80 price=99.999 currency=EUR", "the price of fen80, 99.999, is finer than EUR is counted, which has 2 decimals")]
-    [InlineData("delivery item=fen80 price=99 duty=0.5 currency=JPY", "the duty, 0.5, is finer than JPY is counted, which has no decimals")]
-    public void Nor_for_a_single_delivery(string entry, string refusal) => Assert.Equal(refusal, _ledger.Refuse(entry).Sentence);
+    [InlineData("delivery item=fen80 price=99.999 currency=EUR",
+        "the price of fen80, 99.999, is finer than EUR is counted, which has 2 decimals")]
+    [InlineData("delivery item=fen80 price=99 duty=0.5 currency=JPY",
+        "the duty, 0.5, is finer than JPY is counted, which has no decimals")]
+    public void Nor_for_a_single_delivery(string entry, string refusal) =>
+        Assert.Equal(refusal, _ledger.Refuse(entry).Sentence);
 
     [Fact]
     public void A_delivery_is_taken_back_whole()
@@ -66,8 +70,9 @@ public sealed class DeliveryTests
     }
 
     /// <summary>
-    /// Whatever is bought at whatever rate: the boxes on the shelf cost what was paid, changed into the ledger's currency once; and a
-    /// line's share of the shipping is within a millionth of its quota, as the largest remainder is defined.
+    /// Whatever is bought at whatever rate: the boxes on the shelf cost what was paid, changed into the ledger's
+    /// currency once; and a line's share of the shipping is within a millionth of its quota, as the largest remainder
+    /// is defined.
     /// </summary>
     [Fact]
     public void Nothing_is_lost_in_rounding() => Gen.Select(
@@ -83,9 +88,11 @@ public sealed class DeliveryTests
                 [.. lines.Select(line => (items[line.Item1], (decimal)line.Item2, line.Item3 * 0.01m))]);
             var posting = ledger.Post(delivery with { Currency = "USD", Rate = rate * 0.000001m, Anyway = true });
             var paid = lines.Sum(line => line.Item2 * line.Item3 * 0.01m) + (shipping + duty) * 0.01m;
-            Assert.Equal(Money.Of(paid).At(rate * 0.000001m).Millionths, posting.Movements.Sum(movement => movement.Value.Millionths));
+            Assert.Equal(Money.Of(paid).At(rate * 0.000001m).Millionths,
+                posting.Movements.Sum(movement => movement.Value.Millionths));
             var shared = new Core.Costing.SharedCost(
-                [.. delivery.Lines.Select(line => (line.Price!.Value, line.Packs!.Value))], delivery.Discount, delivery.Shipping, delivery.Duty, 1);
+                [.. delivery.Lines.Select(line => (line.Price!.Value, line.Packs!.Value))],
+                delivery.Discount, delivery.Shipping, delivery.Duty, 1);
             Assert.Equal(shipping * 0.01m, shared.Lines.Sum(line => line.Shipping.Amount));
             Assert.All(shared.Lines.Where(_ => shared.Value != Money.Zero), line =>
             {
@@ -98,10 +105,12 @@ public sealed class DeliveryTests
         beginning, Assert.IsType<Refused>(_ledger.Preview(delivery)).Refusal.Sentence, StringComparison.Ordinal);
 
     private static Delivery Delivery(
-        string name, decimal shipping, decimal duty, decimal discount, params (string Item, decimal Packs, decimal Price)[] lines) => new()
+        string name, decimal shipping, decimal duty, decimal discount,
+        params (string Item, decimal Packs, decimal Price)[] lines) => new()
     {
         Key = Some.Key(), Date = Some.Today, Reference = name,
         Shipping = Money.Of(shipping), Duty = Money.Of(duty), Discount = Money.Of(discount),
-        Lines = [.. lines.Select(line => new DeliveryLine { Item = line.Item, Packs = line.Packs, Price = Money.Of(line.Price) })],
+        Lines = [.. lines.Select(line => new DeliveryLine { Item = line.Item, Packs = line.Packs,
+            Price = Money.Of(line.Price) })],
     };
 }

@@ -51,7 +51,8 @@ public sealed class FormatDefinitionTests
         ledger.Post("format format=4x5in area=19_sqin");
         var formats = ledger.Holdings.Formats;
         Assert.Equal((19m, 19m), (formats.Find("4x5").Area.SquareInches, formats.Find("4.0x5IN").Area.SquareInches));
-        Assert.Equal("4x5", Assert.Single(formats.All, format => format.Code.StartsWith("4x5", StringComparison.Ordinal)).Code);
+        Assert.Equal("4x5",
+            Assert.Single(formats.All, format => format.Code.StartsWith("4x5", StringComparison.Ordinal)).Code);
         Assert.Equal(3, BatchLimit.Read("4 4x5in=3")!.Of(Format.Parse("4x5")));
         Assert.Equal(600m, FormatVolumes.Read("4x5in=600")!.Of(Format.Parse("4x5"))!.Value.Millilitres);
     }
@@ -63,7 +64,8 @@ public sealed class FormatDefinitionTests
         ledger.Post("session session=S1 line=4_fen80_25ml");
         Assert.Equal(320m, ledger.Holdings.Bath("F1")!.Worked.SquareInches);
         var posting = ledger.Post("format format=8x10 area=75_sqin");
-        Assert.Equal(("a sheet of 8x10", "80 sq in", "75 sq in"), (posting.Effects[0].What, posting.Effects[0].Before, posting.Effects[0].After));
+        Assert.Equal(("a sheet of 8x10", "80 sq in", "75 sq in"),
+            (posting.Effects[0].What, posting.Effects[0].Before, posting.Effects[0].After));
         ledger.Post("session session=S2 line=4_fen80_25ml");
         Assert.Equal(620m, ledger.Holdings.Bath("F1")!.Worked.SquareInches);
     }
@@ -74,11 +76,13 @@ public sealed class FormatDefinitionTests
         var ledger = Shelves.Stocked();
         ledger.Post("format format=postcard area=134.75_cm2 date=2026-01-11");
         var format = ledger.Holdings.Formats.Find("postcard");
-        ledger.Post(new HolderDefinition { Key = Some.Key(), Date = new(2026, 1, 11), Holder = "P01", Format = format });
+        ledger.Post(new HolderDefinition { Key = Some.Key(), Date = new(2026, 1, 11), Holder = "P01",
+            Format = format });
         ledger.Post(new ItemDefinition
         {
             Key = Some.Key(), Date = new(2026, 1, 11),
-            Item = new() { Code = "card", Name = "Card", Kind = Core.Stock.ItemKind.Film, Format = format, Unit = Unit.Sheet, Pack = new(25, Unit.Sheet) },
+            Item = new() { Code = "card", Name = "Card", Kind = Core.Stock.ItemKind.Film, Format = format,
+                Unit = Unit.Sheet, Pack = new(25, Unit.Sheet) },
         });
         ledger.Post("delivery item=card date=2026-01-12");
         ledger.Post("format format=postcard area=20.5_sqin date=2026-01-13");

@@ -1,12 +1,15 @@
 namespace Ledger.Core.Tests.Journal.Rules;
 
 /// <summary>
-/// What is refused about holders and sheets, why, and which refusal wins: down each group the entry has one fault less, until it is
-/// accepted. Sentences that end with --anyway ask; all others refuse.
+/// What is refused about holders and sheets, why, and which refusal wins: down each group the entry has one fault less,
+/// until it is accepted. Sentences that end with --anyway ask; all others refuse.
 /// </summary>
 public sealed class HolderRefusalTests
 {
-    /// <summary>E01 has an exposed sheet (N) and an empty side, E02 a loaded one and one out of service; one sheet waits in "fen80 N-1".</summary>
+    /// <summary>
+    /// E01 has an exposed sheet (N) and an empty side, E02 a loaded one and one out of service; one sheet waits in
+    /// "fen80 N-1".
+    /// </summary>
     private const string Given = """
         holder holder=E01 date=2026-01-11
         holder holder=E02 date=2026-01-11
@@ -120,10 +123,12 @@ public sealed class HolderRefusalTests
     {
         var ledger = Shelves.Stocked();
         ledger.Post("holder date=2026-01-11");
-        Assert.Contains(ledger.Post("load sides=E01-1 date=2026-02-01").Remarks, remark => remark.EndsWith("no cleaning on record", StringComparison.Ordinal));
+        Assert.Contains(ledger.Post("load sides=E01-1 date=2026-02-01").Remarks,
+            remark => remark.EndsWith("no cleaning on record", StringComparison.Ordinal));
         ledger.Post("cleaning holders=E01 date=2026-02-02");
         Assert.Empty(ledger.Post("load sides=E01-2 date=2026-02-03").Remarks);
         ledger.Post("unload from=E01-2 date=2026-02-04");
-        Assert.Contains(ledger.Post("load sides=E01-2 date=2026-02-05").Remarks, remark => remark.EndsWith("not cleaned since", StringComparison.Ordinal));
+        Assert.Contains(ledger.Post("load sides=E01-2 date=2026-02-05").Remarks,
+            remark => remark.EndsWith("not cleaned since", StringComparison.Ordinal));
     }
 }

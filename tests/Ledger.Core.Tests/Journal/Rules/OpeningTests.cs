@@ -46,6 +46,7 @@ public sealed class OpeningTests
     public void An_opening_recorded_late_does_not_make_a_container_fresher()
     {
         var ledger = Shelves.WithBath();
-        Assert.Contains("is open since 2026-02-01", ledger.Refuse("opening container=fix/1 date=2026-03-01").Sentence, StringComparison.Ordinal);
+        Assert.Contains("is open since 2026-02-01", ledger.Refuse("opening container=fix/1 date=2026-03-01").Sentence,
+            StringComparison.Ordinal);
     }
 }

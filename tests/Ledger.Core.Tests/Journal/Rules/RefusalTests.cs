@@ -1,8 +1,8 @@
 namespace Ledger.Core.Tests.Journal.Rules;
 
 /// <summary>
-/// What is refused, why, and which refusal wins: down each group the entry has one fault less, until it is accepted. Nothing else is on the
-/// shelf than what <see cref="Given"/> says. Whatever is refused leaves the ledger as it was.
+/// What is refused, why, and which refusal wins: down each group the entry has one fault less, until it is accepted.
+/// Nothing else is on the shelf than what <see cref="Given"/> says. Whatever is refused leaves the ledger as it was.
 /// </summary>
 public sealed class RefusalTests
 {

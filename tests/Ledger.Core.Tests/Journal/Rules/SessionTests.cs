@@ -31,12 +31,14 @@ public sealed class SessionTests
             Key = Some.Key(), Date = Some.Today, Session = "S1", Process = "pm",
             Lines = [new() { Item = "fen80", Sheets = 4, DeveloperWeight = Quantity.Of(31.25m, Unit.Gram) }],
         };
-        Assert.Contains("has no density", Assert.IsType<Refused>(_ledger.Preview(weighed)).Refusal.Sentence, StringComparison.Ordinal);
+        Assert.Contains("has no density", Assert.IsType<Refused>(_ledger.Preview(weighed)).Refusal.Sentence,
+            StringComparison.Ordinal);
         _ledger.Post(Some.Definition(Some.Syrup with { Density = Density.Of(1.25m) }));
         Assert.Contains(new Effect("syrup/1", "1000 ml", "975 ml"), _ledger.Post(weighed).Effects);
         Assert.IsType<Refused>(_ledger.Preview(weighed with
         {
-            Key = Some.Key(), Session = "S2", Lines = [weighed.Lines[0] with { Developer = Volume.FromMillilitres(25) }],
+            Key = Some.Key(), Session = "S2",
+            Lines = [weighed.Lines[0] with { Developer = Volume.FromMillilitres(25) }],
         }));
     }
 
@@ -44,7 +46,10 @@ public sealed class SessionTests
     [InlineData("line=4_fen80", "")]
     [InlineData("line=5_fen80", "batch 1 has 5 sheets of fen80; your limit is 4 (setting batch-sheets)")]
     public void A_batch_of_more_sheets_than_the_users_limit_is_remarked_on(string lines, string remark) => Assert.Equal(
-        remark, string.Join('|', _ledger.Post($"session {lines}").Remarks.Where(text => text.StartsWith("batch", StringComparison.Ordinal))));
+        remark,
+        string.Join('|',
+            _ledger.Post($"session {lines}").Remarks
+                .Where(text => text.StartsWith("batch", StringComparison.Ordinal))));
 
     [Fact]
     public void What_lay_in_one_tray_is_of_one_film_and_one_group()
@@ -96,14 +101,17 @@ public sealed class SessionTests
         """;
 
     [Fact]
-    public void The_developer_is_what_was_measured_or_the_larger_of_dilution_and_area() => Assert.All(Table.Read(Developer), row =>
-    {
-        var ledger = Shelves.WithBath();
-        var posting = ledger.Post($"session {row["lines"]}");
-        Assert.Equal(row.Number("syrup ml"), posting.Facts.OfType<SessionHeld>().Single().Developer.Millilitres);
-        Assert.Equal(2000 - row.Number("syrup ml"), ledger.Holdings.OnHand(Some.Syrup).Value);
-        Assert.Equal(row["remark"], string.Join("; ", posting.Remarks.Where(remark => !remark.StartsWith("batch", StringComparison.Ordinal))));
-    });
+    public void The_developer_is_what_was_measured_or_the_larger_of_dilution_and_area() =>
+        Assert.All(Table.Read(Developer), row =>
+        {
+            var ledger = Shelves.WithBath();
+            var posting = ledger.Post($"session {row["lines"]}");
+            Assert.Equal(row.Number("syrup ml"), posting.Facts.OfType<SessionHeld>().Single().Developer.Millilitres);
+            Assert.Equal(2000 - row.Number("syrup ml"), ledger.Holdings.OnHand(Some.Syrup).Value);
+            Assert.Equal(row["remark"],
+                string.Join("; ",
+                    posting.Remarks.Where(remark => !remark.StartsWith("batch", StringComparison.Ordinal))));
+        });
 
     [Fact]
     public void A_second_bath_takes_the_work_too_but_only_the_first_counts_it()
@@ -129,7 +137,8 @@ public sealed class SessionTests
         foreach (var known in Shelves.WithBath().All)
             old.Post(known.Entry);
         Assert.Equal(
-            ["bath F1 was good until 2026-04-02 and is 120 days old"], old.Post("session line=1_fen80_30ml date=2026-06-01").Remarks);
+            ["bath F1 was good until 2026-04-02 and is 120 days old"],
+            old.Post("session line=1_fen80_30ml date=2026-06-01").Remarks);
     }
 
     [Fact]
@@ -140,14 +149,16 @@ public sealed class SessionTests
         Assert.Equal([25L, 5L], posting.Facts.OfType<SheetsDeveloped>().Select(sheets => sheets.Sheets));
         Assert.Null(_ledger.Holdings.Container("fen80/2"));
         Assert.Equal("20 sheets", _ledger.Holdings.Container("fen80/1")!.Held.ToString());
-        Assert.Equal(Money.Of(203.10m), posting.Facts.OfType<SheetsDeveloped>().Aggregate(Money.Zero, (sum, sheets) => sum + sheets.Cost));
+        Assert.Equal(Money.Of(203.10m),
+            posting.Facts.OfType<SheetsDeveloped>().Aggregate(Money.Zero, (sum, sheets) => sum + sheets.Cost));
     }
 
     [Fact]
     public void Two_steps_that_use_up_one_bottle_see_each_other()
     {
         _ledger.Post("delivery item=stop date=2026-01-11");
-        _ledger.Post(Some.Process("twice", [.. Some.Steps.Take(1), Stop(2, 600), Stop(3, 400), Some.Steps[2] with { Number = 4 }]));
+        _ledger.Post(Some.Process("twice",
+            [.. Some.Steps.Take(1), Stop(2, 600), Stop(3, 400), Some.Steps[2] with { Number = 4 }]));
         Assert.Equal("stop/2: 500 g -> 0 g", Effect(_ledger.Post("session process=twice line=1_fen80"), "stop/2"));
         Assert.Null(_ledger.Holdings.Container("stop/1"));
         Assert.Equal(_ledger.Balances(), _ledger.Held());
@@ -156,10 +167,12 @@ public sealed class SessionTests
     [Fact]
     public void A_difference_can_be_booked_twice_on_the_same_bottle()
     {
-        _ledger.Post(Some.Process("twice", [.. Some.Steps.Take(1), Stop(2, 600), Stop(3, 400), Some.Steps[2] with { Number = 4 }]));
+        _ledger.Post(Some.Process("twice",
+            [.. Some.Steps.Take(1), Stop(2, 600), Stop(3, 400), Some.Steps[2] with { Number = 4 }]));
         Assert.Equal(RefusalKind.MoreThanHeld, _ledger.Refuse("session process=twice line=1_fen80").Kind);
         var posting = _ledger.Post("session process=twice line=1_fen80 book_difference=yes");
-        Assert.Equal(500_000, posting.Movements.Where(movement => movement.From == Places.LostOrGained).Sum(movement => movement.Quantity));
+        Assert.Equal(500_000, posting.Movements.Where(movement => movement.From == Places.LostOrGained)
+            .Sum(movement => movement.Quantity));
         Assert.Equal(_ledger.Balances(), _ledger.Held());
     }
 
@@ -183,7 +196,8 @@ public sealed class SessionTests
     public void An_amount_of_developer_is_used_per_batch_sheet_or_litre(StepPer per, decimal millilitres, decimal used)
     {
         _ledger.Post(Some.Definition(Some.Syrup with { MinimumPer80SquareInches = null }));
-        var developer = Some.Steps[0] with { Per = per, Dilution = null, Amount = Quantity.Of(millilitres, Unit.Millilitre) };
+        var developer = Some.Steps[0] with { Per = per, Dilution = null,
+            Amount = Quantity.Of(millilitres, Unit.Millilitre) };
         _ledger.Post(Some.Process("amounts", [developer, Some.Steps[2]]));
         var before = _ledger.Holdings.OnHand(Some.Syrup).Value;
         _ledger.Post("session process=amounts line=4_fen80 line=2_fen80");
@@ -198,8 +212,8 @@ public sealed class SessionTests
     {
         _ledger.Post(Some.Process("small", [Some.Steps[0], Some.Steps[2] with
         {
-            Use = StepUse.OneShot, Per = per, Dilution = Dilution.Parse("1+9"), WorkingVolume = Volume.FromMillilitres(1500),
-            VolumesByFormat = FormatVolumes.Read("4x5=600"),
+            Use = StepUse.OneShot, Per = per, Dilution = Dilution.Parse("1+9"),
+            WorkingVolume = Volume.FromMillilitres(1500), VolumesByFormat = FormatVolumes.Read("4x5=600"),
         }]));
         var before = _ledger.Holdings.OnHand(Some.Fixer).Value;
         _ledger.Post($"session process=small {lines}");
@@ -214,15 +228,16 @@ public sealed class SessionTests
         Assert.Empty(posting.Facts.OfType<BathWorked>());
         Assert.Equal("session S1: 1 fen80, 80 sq in", posting.Summary);
         Assert.Contains(
-            "has no developer, so none can be used", _ledger.Refuse("session session=S2 process=water line=1_fen80_5ml").Sentence,
-            StringComparison.Ordinal);
+            "has no developer, so none can be used",
+            _ledger.Refuse("session session=S2 process=water line=1_fen80_5ml").Sentence, StringComparison.Ordinal);
     }
 
     [Fact]
     public void With_two_baths_that_fit_the_session_says_which()
     {
         _ledger.Post("bath bath=F9 working_ml=1000 date=2026-02-01");
-        Assert.Equal("say which bath the film went through: F1 or F9 of fix", _ledger.Refuse("session line=1_fen80").Sentence);
+        Assert.Equal("say which bath the film went through: F1 or F9 of fix",
+            _ledger.Refuse("session line=1_fen80").Sentence);
         Assert.EndsWith("through F9", _ledger.Post("session line=1_fen80 bath=f9").Summary, StringComparison.Ordinal);
     }
 
@@ -231,7 +246,8 @@ public sealed class SessionTests
     {
         _ledger.Post("delivery item=fen80 expires=2026-03-14 date=2026-01-10");
         Assert.Equal(
-            ["fen80/3 was good until 2026-03-14 (expiry date)"], _ledger.Post("session line=1_fen80_from_fen80/3").Remarks);
+            ["fen80/3 was good until 2026-03-14 (expiry date)"],
+            _ledger.Post("session line=1_fen80_from_fen80/3").Remarks);
     }
 
     private static ProcessStep Stop(int number, decimal grams) =>
@@ -241,5 +257,6 @@ public sealed class SessionTests
         posting.Movements.Where(movement => movement.To == place).Sum(movement => movement.Quantity);
 
     private static string Effect(Posting posting, string what) =>
-        posting.Effects.Where(effect => effect.What == what).Select(effect => $"{what}: {effect.Before} -> {effect.After}").Single();
+        posting.Effects.Where(effect => effect.What == what)
+            .Select(effect => $"{what}: {effect.Before} -> {effect.After}").Single();
 }

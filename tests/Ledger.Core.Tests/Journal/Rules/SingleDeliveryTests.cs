@@ -7,13 +7,15 @@ public sealed class SingleDeliveryTests
     [Fact]
     public void A_delivery_is_one_lot_and_one_container_for_each_pack()
     {
-        var posting = _ledger.Post("delivery item=fen80 packs=2 price=162 shipping=14.50 batch=A7 expires=2028-11-30 storage=freezer");
+        var posting = _ledger.Post(
+            "delivery item=fen80 packs=2 price=162 shipping=14.50 batch=A7 expires=2028-11-30 storage=freezer");
         Assert.Equal("2 packs of fen80, 50 sheets for 338.50", posting.Summary);
         var lot = Assert.Single(posting.Facts.OfType<LotReceived>()).Lot;
         Assert.Equal(("A7", "2028-11-30", "freezer"), (lot.Batch, Dates.Text(lot.ExpiresOn!.Value), lot.Storage));
         Assert.Equal(
             [(Places.Supplier, 25, "169.25"), (Places.Supplier, 25, "169.25")],
-            posting.Movements.Select(movement => (movement.From, movement.Quantity, movement.Value.Text(MeasureStyle.Metric))));
+            posting.Movements.Select(movement => (movement.From, movement.Quantity,
+                movement.Value.Text(MeasureStyle.Metric))));
         Assert.Equal(
             [new Effect("fen80/1", "-", "25 sheets"), new Effect("fen80/2", "-", "25 sheets")], posting.Effects);
         Assert.All(_ledger.Holdings.ContainersOf("fen80"), container => Assert.True(container.IsSealed));
@@ -60,14 +62,16 @@ public sealed class SingleDeliveryTests
             "the ledger has no currency yet", _ledger.Refuse("delivery item=fen80 currency=USD rate=0.9").Sentence,
             StringComparison.Ordinal);
         _ledger.Post("delivery item=fen80 price=100 currency=EUR");
-        Assert.EndsWith("needs no rate", _ledger.Refuse("delivery item=fen80 currency=EUR rate=0.9").Sentence, StringComparison.Ordinal);
+        Assert.EndsWith("needs no rate", _ledger.Refuse("delivery item=fen80 currency=EUR rate=0.9").Sentence,
+            StringComparison.Ordinal);
         Assert.Equal("EUR", _ledger.Holdings.Settings.Currency);
         Assert.EndsWith(
-            "needs the rate, the EUR for one USD", _ledger.Refuse("delivery item=fen80 price=100 currency=USD").Sentence,
-            StringComparison.Ordinal);
+            "needs the rate, the EUR for one USD",
+            _ledger.Refuse("delivery item=fen80 price=100 currency=USD").Sentence, StringComparison.Ordinal);
         _ledger.Post("delivery item=fen80 price=100 currency=USD rate=0.9");
         Assert.Equal(Money.Of(90), _ledger.Holdings.Container("fen80/2")!.Value);
         Assert.Equal("EUR", _ledger.Holdings.Settings.Currency);
-        Assert.Contains("kept in EUR", _ledger.Refuse("setting setting=currency value=USD").Sentence, StringComparison.Ordinal);
+        Assert.Contains("kept in EUR", _ledger.Refuse("setting setting=currency value=USD").Sentence,
+            StringComparison.Ordinal);
     }
 }

@@ -1,8 +1,8 @@
 namespace Ledger.Core.Tests.Journal.Rules;
 
 /// <summary>
-/// Slips of the hand are asked about, one sentence each, and recorded when the user says that it is so; what is usual is never asked about.
-/// The limits are this project's choice.
+/// Slips of the hand are asked about, one sentence each, and recorded when the user says that it is so; what is usual
+/// is never asked about. The limits are this project's choice.
 /// </summary>
 public sealed class SlipTests
 {

@@ -1,11 +1,15 @@
 namespace Ledger.Core.Tests.Journal.Rules;
 
-/// <summary>A developer in two parts, 1+2+100: both are on the shelf, and both leave it. Common practice; the products are invented.</summary>
+/// <summary>
+/// A developer in two parts, 1+2+100: both are on the shelf, and both leave it. Common practice; the products are
+/// invented.
+/// </summary>
 public sealed class TwoPartTests
 {
     private static readonly Item PartA = Some.Syrup with
     {
-        Code = "tan-a", Name = "Tarnbeck tanning A", Dilution = Dilution.Parse("1+2+100"), MinimumPer80SquareInches = null, OtherParts = ["tan-b"],
+        Code = "tan-a", Name = "Tarnbeck tanning A", Dilution = Dilution.Parse("1+2+100"),
+        MinimumPer80SquareInches = null, OtherParts = ["tan-b"],
     };
 
     private static readonly Item PartB = Some.Syrup with
@@ -20,7 +24,8 @@ public sealed class TwoPartTests
         ledger.Post(Some.Definition(PartB));
         ledger.Post("delivery item=tan-a price=50 date=2026-01-10");
         if (bottlesOfB > 0)
-            ledger.Post($"delivery item=tan-b packs={bottlesOfB.ToString(System.Globalization.CultureInfo.InvariantCulture)} price=20 date=2026-01-10");
+            ledger.Post(
+                $"delivery item=tan-b packs={bottlesOfB.ToString(System.Globalization.CultureInfo.InvariantCulture)} price=20 date=2026-01-10");
         ledger.Post(Some.Process(steps: [Some.StepsIn(1030)[0] with { Item = "tan-a" }, .. Some.Steps.Skip(1)]));
         return ledger;
     }
@@ -32,7 +37,8 @@ public sealed class TwoPartTests
         var posting = ledger.Post("session line=2_fen80 line=4_fen80");
         Assert.Contains(new Effect("tan-a/1", "1000 ml", "980 ml"), posting.Effects);
         Assert.Contains(new Effect("tan-b/1", "1000 ml", "960 ml"), posting.Effects);
-        Assert.Equal(Money.Of(1.80m), SessionEstimate.Of(posting, Stocked(PartA).Holdings).Developer); // 20 × 0.05 + 40 × 0.02
+        Assert.Equal(Money.Of(1.80m),
+            SessionEstimate.Of(posting, Stocked(PartA).Holdings).Developer); // 20 × 0.05 + 40 × 0.02
         Assert.Equal(ledger.Balances(), ledger.Held());
     }
 
@@ -45,7 +51,8 @@ public sealed class TwoPartTests
             Lines =
             [
                 new() { Item = "fen80", Sheets = 2, Developer = Volume.FromMillilitres(15) },
-                new() { Item = "fen80", Sheets = 2, Developer = Volume.FromMillilitres(15), OtherParts = [Volume.FromMillilitres(25)] },
+                new() { Item = "fen80", Sheets = 2, Developer = Volume.FromMillilitres(15),
+                    OtherParts = [Volume.FromMillilitres(25)] },
             ],
         };
         var posting = Stocked(PartA).Post(log);
@@ -64,8 +71,10 @@ public sealed class TwoPartTests
         var plan = Plan(ledger, 4);
         Assert.True(plan.CanRun);
         Assert.Equal(["10 ml of tan-a", "20 ml of tan-b"],
-            plan.Uses.Where(use => use.Item.Role == ItemRole.Developer).Select(use => $"{use.Needed} of {use.Item.Code}"));
-        Assert.Equal(["tan-a", "tan-b", "water"], plan.Trays.Single(tray => tray.Role == ItemRole.Developer).Parts.Select(part => part.What));
+            plan.Uses.Where(use => use.Item.Role == ItemRole.Developer)
+                .Select(use => $"{use.Needed} of {use.Item.Code}"));
+        Assert.Equal(["tan-a", "tan-b", "water"],
+            plan.Trays.Single(tray => tray.Role == ItemRole.Developer).Parts.Select(part => part.What));
         Assert.Equal(Money.Of(0.90m), plan.Cost.Developer);
         var posting = ledger.Post(plan.ToLog(Some.Key(), "S1", Some.Today));
         Assert.Contains(new Effect("tan-b/1", "1000 ml", "980 ml"), posting.Effects);
@@ -76,7 +85,8 @@ public sealed class TwoPartTests
     {
         var plan = Plan(Stocked(PartA, bottlesOfB: 0), 4);
         Assert.False(plan.CanRun);
-        Assert.Equal("20 ml of tan-b", string.Join('|', plan.Shortages.Select(shortage => $"{shortage.Missing} of {shortage.Item.Code}")));
+        Assert.Equal("20 ml of tan-b",
+            string.Join('|', plan.Shortages.Select(shortage => $"{shortage.Missing} of {shortage.Item.Code}")));
     }
 
     [Fact]
@@ -85,7 +95,8 @@ public sealed class TwoPartTests
         var ledger = Stocked(PartA with { OtherParts = [] });
         var plan = Plan(ledger, 4);
         Assert.False(plan.IsSure);
-        const string Unknown = "part B of tan-a 1+2+100 is neither taken from stock nor costed: name its item in the settings of tan-a";
+        const string Unknown =
+            "part B of tan-a 1+2+100 is neither taken from stock nor costed: name its item in the settings of tan-a";
         Assert.Contains(Unknown, plan.Advice);
         Assert.Contains(Unknown, ledger.Post("session line=4_fen80").Remarks);
     }
@@ -99,7 +110,8 @@ public sealed class TwoPartTests
         Assert.Equal("20 ml", plan.Batches[0].Developer!.Measured.ToString());
         ledger.Post(Some.Process(steps: [Some.StepsIn(1545)[0] with { Item = "tan-a" }, .. Some.Steps.Skip(1)]));
         plan = Plan(ledger, 4);
-        Assert.Equal("30 ml + 15 ml", $"{plan.Batches[0].Developer!.Measured} + {plan.Batches[0].Developer!.OtherParts[0].Measured}");
+        Assert.Equal("30 ml + 15 ml",
+            $"{plan.Batches[0].Developer!.Measured} + {plan.Batches[0].Developer!.OtherParts[0].Measured}");
         Assert.Equal([Volume.FromMillilitres(15)], plan.ToLog("k", "S1", Some.Today).Lines[0].OtherParts);
     }
 
@@ -107,7 +119,8 @@ public sealed class TwoPartTests
     public void A_bath_and_a_one_shot_stop_of_two_parts_take_both()
     {
         var ledger = Stocked(PartA);
-        ledger.Post(Some.Definition(Some.Fixer with { Code = "hard", Dilution = Dilution.Parse("4+1+15"), OtherParts = ["tan-b"] }));
+        ledger.Post(Some.Definition(Some.Fixer with { Code = "hard", Dilution = Dilution.Parse("4+1+15"),
+            OtherParts = ["tan-b"] }));
         ledger.Post("delivery item=hard price=20 date=2026-01-10");
         var mixed = ledger.Post("bath bath=F7 item=hard working_ml=2000");
         Assert.Contains(new Effect("hard/1", "1000 ml", "600 ml"), mixed.Effects);
@@ -120,9 +133,11 @@ public sealed class TwoPartTests
         }]));
         ledger.Post("delivery item=stop price=9 date=2026-01-10");
         Assert.Contains(
-            new Effect("tan-b/1", "900 ml", "850 ml"), ledger.Post("session session=S2 process=two bath=F1 line=4_fen80").Effects);
+            new Effect("tan-b/1", "900 ml", "850 ml"),
+            ledger.Post("session session=S2 process=two bath=F1 line=4_fen80").Effects);
     }
 
     private static SessionPlan Plan(InMemoryLedger ledger, int sheets) => Assert.IsType<Planned>(SessionPlanning.Of(
-        new() { Process = "pm", Sheets = [new() { Film = "fen80", Count = sheets, Group = "N" }] }, ledger.Holdings)).Plan;
+        new() { Process = "pm", Sheets = [new() { Film = "fen80", Count = sheets, Group = "N" }] },
+        ledger.Holdings)).Plan;
 }

@@ -58,7 +58,8 @@ public sealed class UndoTests
     {
         var ledger = Shelves.WithBath();
         ledger.Post("session line=4_fen80");
-        Assert.Contains(new Effect("fen80/1", "21 sheets", "25 sheets"), ledger.Post($"undo entry={ledger.Last}").Effects);
+        Assert.Contains(new Effect("fen80/1", "21 sheets", "25 sheets"),
+            ledger.Post($"undo entry={ledger.Last}").Effects);
     }
 
     [Fact]
@@ -91,8 +92,8 @@ public sealed class UndoTests
     [Fact]
     public void It_never_leaves_money_in_an_empty_bottle()
     {
-        // Three sheets for 10.00, one found at 3.333333, three of the four thrown away at 9.999999: the last one stands at 3.333334. To
-        // take the found one back would leave a millionth in a box that is gone.
+        // Three sheets for 10.00, one found at 3.333333, three of the four thrown away at 9.999999: the last one stands
+        // at 3.333334. To take the found one back would leave a millionth in a box that is gone.
         var ledger = Shelves.Empty();
         ledger.Post("delivery item=fen80 packs=0.12 price=83.333333");
         ledger.Post("count item=fen80 found=4sheet");
