@@ -11,27 +11,21 @@ internal sealed class Catalogue(IReading reading, LocalDate asOf) : IItemCatalog
 {
     private ILookup<long, SideFault>? _faults;
 
-    /// <inheritdoc/>
     public FormatTable Formats { get; } = new();
 
-    /// <inheritdoc/>
     public long LastItem =>
         reading.In(snapshot => snapshot.Connection.ExecuteScalar<long>("SELECT coalesce(max(id), 0) FROM item"));
 
-    /// <inheritdoc/>
     public long LastHolder =>
         reading.In(snapshot => snapshot.Connection.ExecuteScalar<long>("SELECT coalesce(max(id), 0) FROM holder"));
 
-    /// <inheritdoc/>
     public CataloguedItem? Item(string code) =>
         reading.In(snapshot => IsFolded(code) ? new ItemReader(snapshot, Formats).Find(code)
             : new ItemReader(snapshot, Formats).All().FirstOrDefault(item => IsSame(item.Item.Code, code)));
 
-    /// <inheritdoc/>
     public IReadOnlyList<CataloguedItem> Items(ItemKind? kind) => reading.In(snapshot =>
         kind is { } one ? new ItemReader(snapshot, Formats).Of(one) : new ItemReader(snapshot, Formats).All());
 
-    /// <inheritdoc/>
     IReadOnlyList<(ItemKind Kind, string Code)> IItemCatalogue.Codes() =>
         reading.In(snapshot => new ItemReader(snapshot, Formats).Codes());
 
@@ -40,25 +34,20 @@ internal sealed class Catalogue(IReading reading, LocalDate asOf) : IItemCatalog
         reading.In(snapshot => Holders(snapshot).WithSides(places.Union(Faults(snapshot).Select(side => side.Key)),
             Faults(snapshot)));
 
-    /// <inheritdoc/>
     public Holder? Holder(string code) =>
         reading.In(snapshot => IsFolded(code) ? Holders(snapshot).Find(code, Faults(snapshot))
             : Holders(snapshot).All(Faults(snapshot)).FirstOrDefault(holder => IsSame(holder.Code, code)));
 
-    /// <inheritdoc/>
     public Holder? HolderOf(string side) =>
         reading.In(snapshot => IsFolded(side) ? Holders(snapshot).WithSide(side, Faults(snapshot))
             : Holders(snapshot).All(Faults(snapshot))
                 .FirstOrDefault(holder => holder.Sides.Any(one => IsSame(one.Code, side))));
 
-    /// <inheritdoc/>
     public Holder? HolderOf(PlaceId side) =>
         reading.In(snapshot => Holders(snapshot).WithSide(side.Value, Faults(snapshot)));
 
-    /// <inheritdoc/>
     IReadOnlyList<string> IHolderCatalogue.Codes() => reading.In(snapshot => Holders(snapshot).Codes());
 
-    /// <inheritdoc/>
     IReadOnlyList<Holder> IHolderCatalogue.All() => reading.In(snapshot => Holders(snapshot).All(Faults(snapshot)));
 
     private HolderReader Holders(Snapshot snapshot) => new(snapshot, Formats, asOf);
