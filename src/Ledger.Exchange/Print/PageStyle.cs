@@ -21,7 +21,7 @@ internal static class PageStyle
             grid-template-columns: repeat({{sheet.Columns}}, {{sheet.LabelWidth:0.###}}mm);
             column-gap: {{sheet.Across:0.###}}mm;
             grid-template-rows: repeat({{sheet.Rows}}, {{sheet.LabelHeight:0.###}}mm);
-                row-gap: {{sheet.Down:0.###}}mm; }
+            row-gap: {{sheet.Down:0.###}}mm; }
         section { padding: {{LabelType.Above}}mm {{LabelType.Beside}}mm; line-height: {{LabelType.LineHeight}}; }
         section h2 { font-size: {{type.Title}}pt; } section strong { font-size: {{type.Warning}}pt; }
         section p { font-size: {{type.Text}}pt; } section small { font-size: {{type.Small}}pt; }

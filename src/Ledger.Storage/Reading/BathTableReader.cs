@@ -15,10 +15,10 @@ internal sealed class BathTableReader(Snapshot snapshot)
                 GROUP BY w.place_id)
         SELECT b.place_id AS PlaceId, p.code AS Code, i.code AS Item, b.role AS Role, b.material AS Material,
             b.working_volume AS WorkingVolume, b.dilution AS Dilution, mixed.date AS MixedOn,
-                b.capacity_per_litre AS CapacityPerLitre,
+            b.capacity_per_litre AS CapacityPerLitre,
             b.capacity_basis AS CapacityBasis, b.paired_with AS PairedWith, b.rotations AS Rotations,
             coalesce(t.area, 0) - coalesce(l.area, 0) AS Worked, coalesce(t.weighted, 0) - coalesce(l.weighted,
-                0) AS WorkedWeighted
+            0) AS WorkedWeighted
         FROM bath b JOIN place p ON p.id = b.place_id JOIN item i ON i.id = b.item_id
             JOIN standing_entry mixed ON mixed.id = b.entry_id
             LEFT JOIN bath_total t ON t.place_id = b.place_id LEFT JOIN later l ON l.place_id = b.place_id
@@ -97,7 +97,7 @@ internal sealed class BathTableReader(Snapshot snapshot)
     private static Bath ToBath(BathRow row, IEnumerable<(long Lot, long Quantity, long Value)> contents,
         Holdings holdings)
     {
-        var item = holdings.Item(row.Item)!;
+        var item = holdings.ItemOf(row.Item);
         var list = contents.Select(content => new BathContent(new(content.Lot), item.Of(content.Quantity),
             new(content.Value))).ToList();
         return new()

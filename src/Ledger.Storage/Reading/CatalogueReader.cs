@@ -37,7 +37,7 @@ internal sealed class CatalogueReader(Snapshot snapshot)
             SELECT s.process_id AS ProcessId, s.number AS Number, s.role AS Role, i.code AS Item,
                 s.dilution AS Dilution,
                 s.working_volume AS WorkingVolume, s.amount AS Amount, s.use AS "Use", s.per AS Per,
-                    s.minutes AS Minutes, s.note AS Note,
+                s.minutes AS Minutes, s.note AS Note,
                 s.volumes_by_format AS VolumesByFormat, s.celsius AS Celsius
             FROM process_step s LEFT JOIN item i ON i.id = s.item_id ORDER BY s.process_id, s.number
             """).ToLookup(row => row.ProcessId);
@@ -58,7 +58,7 @@ internal sealed class CatalogueReader(Snapshot snapshot)
             SELECT s.process_id AS ProcessId, s.number AS Number, s.role AS Role, i.code AS Item,
                 s.dilution AS Dilution,
                 s.working_volume AS WorkingVolume, s.amount AS Amount, s.use AS "Use", s.per AS Per,
-                    s.minutes AS Minutes, s.note AS Note,
+                s.minutes AS Minutes, s.note AS Note,
                 s.volumes_by_format AS VolumesByFormat, s.celsius AS Celsius
             FROM process p JOIN process_version_step s ON s.process_id = p.id AND s.version = @version
                 LEFT JOIN item i ON i.id = s.item_id
@@ -77,7 +77,7 @@ internal sealed class CatalogueReader(Snapshot snapshot)
         Item = row.Item,
         Dilution = row.Dilution is null ? null : Dilution.Parse(row.Dilution),
         WorkingVolume = row.WorkingVolume is { } volume ? Volume.FromMicrolitres(volume) : null,
-        Amount = row.Amount is { } amount ? holdings.Item(row.Item!)!.Of(amount) : null,
+        Amount = row.Amount is { } amount ? holdings.ItemOf(row.Item).Of(amount) : null,
         Use = Named.Use(row.Use),
         Per = Named.Per(row.Per),
         Minutes = row.Minutes is null ? null : decimal.Parse(row.Minutes, CultureInfo.InvariantCulture),

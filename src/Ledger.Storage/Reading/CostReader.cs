@@ -77,7 +77,7 @@ internal sealed class CostReader(Snapshot snapshot)
                 sum(iif(m.to_place IN ({InSql.OutsideUse}), m.quantity, -m.quantity)) AS Quantity,
                 sum(iif(m.to_place IN ({InSql.OutsideUse}), m.value, -m.value)) AS Value,
                 sum(iif(l.is_priced = 1, 0, iif(m.to_place IN ({InSql.OutsideUse}), m.quantity,
-                    -m.quantity))) AS Unpriced
+                -m.quantity))) AS Unpriced
             FROM entry e CROSS JOIN movement m ON m.entry_id = e.id CROSS JOIN lot l ON l.id = m.lot_id
                 CROSS JOIN item i ON i.id = l.item_id
             WHERE e.date BETWEEN @From AND @To AND (m.to_place IN ({InSql.OutsideUse})

@@ -91,7 +91,7 @@ internal sealed class FilmReader(Snapshot snapshot)
             """,
             new { lots = Json.Array(lots), asOf })
             .ToDictionary(row => row.Id, row => new Lot(
-                new(row.Id), row.Item, Days.Read(row.ReceivedOn), holdings.Item(row.Item)!.Of(row.Quantity),
+                new(row.Id), row.Item, Days.Read(row.ReceivedOn), holdings.ItemOf(row.Item).Of(row.Quantity),
                 new(row.Cost), row.Batch, Days.ReadOptional(row.ExpiresOn),
                 row.Storage) { ExposureIndex = (int?)row.ExposureIndex, IsPriced = row.IsPriced == 1 });
 

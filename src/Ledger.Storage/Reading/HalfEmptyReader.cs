@@ -9,7 +9,7 @@ internal sealed class HalfEmptyReader(Snapshot snapshot)
     {
         var below = holdings.Containers
             .Where(container =>
-                (container.FormulaLimits ?? holdings.Item(container.Lot.Item)!.Keeping).OpenedPartDays is not null
+                (container.FormulaLimits ?? holdings.ItemOf(container.Lot.Item).Keeping).OpenedPartDays is not null
                     && IsBelowHalf(container.Held.Base, container))
             .ToList();
         if (below.Count == 0)

@@ -78,7 +78,7 @@ internal sealed class HoldingsReader(Snapshot snapshot)
             new { asOf = Dates.Text(asOf), places = Json.Array(balances.Select(balance => balance.Key)) });
         foreach (var row in rows)
         {
-            var item = holdings.Item(row.Item)!;
+            var item = holdings.ItemOf(row.Item);
             if (!lots.TryGetValue(row.LotId, out var lot))
                 lots[row.LotId] = lot = new(
                     new(row.LotId), item.Code, Days.Read(row.ReceivedOn), item.Of(row.Quantity),

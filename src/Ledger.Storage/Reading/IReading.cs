@@ -11,6 +11,5 @@ internal interface IReading
 /// <param name="snapshot">The state.</param>
 internal sealed class InsideOf(Snapshot snapshot) : IReading
 {
-    /// <inheritdoc/>
     public T In<T>(Func<Snapshot, T> look) => look(snapshot);
 }

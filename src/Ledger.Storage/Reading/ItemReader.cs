@@ -13,18 +13,18 @@ internal sealed class ItemReader(Snapshot snapshot, FormatTable formats)
             i.dilution AS Dilution, i.capacity_per_litre AS CapacityPerLitre, i.capacity_basis AS CapacityBasis,
             i.minimum_per_80 AS MinimumPer80, i.fixer_factor AS FixerFactor, i.sealed_days AS SealedDays,
             i.opened_full_days AS OpenedFullDays, i.opened_part_days AS OpenedPartDays,
-                i.working_full_days AS WorkingFullDays,
+            i.working_full_days AS WorkingFullDays,
             i.working_part_days AS WorkingPartDays, i.tray_hours AS TrayHours, i.lead_time_days AS LeadTimeDays,
             i.service_level AS ServiceLevel, i.minimum_on_hand AS MinimumOnHand, i.formula AS Formula,
-                i.cautions AS Cautions,
+            i.cautions AS Cautions,
             max(coalesce((SELECT max(c.number) FROM container c WHERE c.item_id = i.id), 0),
-                coalesce((SELECT max(n.number) FROM said_name n WHERE n.series = 'container ' || i.code),
-                    0)) AS LastContainer,
+                coalesce((SELECT max(n.number) FROM said_name n WHERE n.series = 'container ' || i.code), 0))
+                AS LastContainer,
             h.floating_lid_days AS FloatingLidDays, h.density AS Density, h.dead_volume AS DeadVolume,
-                h.replenisher AS Replenisher,
+            h.replenisher AS Replenisher,
             h.replenisher_ceiling AS ReplenisherCeilingPercent, h.stock_of AS StockOf, h.indicator AS Indicator,
             h.other_parts AS OtherParts, h.freezer_days AS FreezerDays, h.fridge_days AS FridgeDays,
-                h.thaw_hours AS ThawHours,
+            h.thaw_hours AS ThawHours,
             EXISTS (SELECT 1 FROM item_capacity o WHERE o.item_id = i.id) AS HasCapacities,
             EXISTS (SELECT 1 FROM formula f WHERE f.item_id = i.id AND f.version <> i.formula) AS HasFormulas
         FROM item i LEFT JOIN item_handling h ON h.item_id = i.id
@@ -91,7 +91,7 @@ internal sealed class ItemReader(Snapshot snapshot, FormatTable formats)
             SELECT f.item_id AS ItemId, f.version AS Version, f.sealed_days AS SealedDays,
                 f.opened_full_days AS OpenedFullDays,
                 f.opened_part_days AS OpenedPartDays, f.working_full_days AS WorkingFullDays,
-                    f.working_part_days AS WorkingPartDays,
+                f.working_part_days AS WorkingPartDays,
                 f.tray_hours AS TrayHours, f.floating_lid_days AS FloatingLidDays
             FROM json_each(@items) wanted CROSS JOIN item i ON i.id = wanted.value
             CROSS JOIN formula f ON f.item_id = i.id AND f.version <> i.formula

@@ -93,7 +93,7 @@ internal sealed class OrderReader(Snapshot snapshot)
         [
             .. rows.Select(row =>
             {
-                var item = holdings.Item(row.Item)!;
+                var item = holdings.ItemOf(row.Item);
                 return new OrderLine(
                     item.Code, row.Packs, item.Of(row.Quantity), new(row.Price), Days.ReadOptional(row.ExpectedOn),
                     row.BackOrdered == 1, item.Of(row.Delivered), row.IsCancelled);

@@ -42,7 +42,7 @@ internal static class DerivationCheck
         WHERE replace(e.kind, ' ', '-') <> s.kind OR e.recorded_at <> s.recorded_at
             OR (e.ord <> s.ord AND NOT EXISTS (SELECT 1 FROM said a WHERE a.about = s.key AND a.kind = 'amendment'))
             OR coalesce((SELECT t.key FROM entry t WHERE t.id = coalesce(e.undoes, e.amends)), '') <> coalesce(s.about,
-                '')
+            '')
             OR (e.undoes IS NOT NULL AND e.kind <> 'undo') OR (e.amends IS NOT NULL AND e.kind <> 'amendment')
         UNION ALL
         SELECT format('what was said under %s has no entry in the journal', s.key) FROM said s

@@ -60,7 +60,7 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
         INSERT INTO item (id, code, name, kind, role, format, unit, pack, dilution, capacity_per_litre, capacity_basis,
             minimum_per_80,
             fixer_factor, sealed_days, opened_full_days, opened_part_days, working_full_days, working_part_days,
-                tray_hours,
+            tray_hours,
             lead_time_days, service_level, minimum_on_hand, formula, cautions)
         VALUES (@Id, @Code, @Name, @Kind, @Role, @Format, @Unit, @Pack, @Dilution, @CapacityPerLitre, @CapacityBasis,
             @MinimumPer80,
@@ -70,11 +70,11 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             dilution = excluded.dilution,
             capacity_per_litre = excluded.capacity_per_litre, capacity_basis = excluded.capacity_basis,
             minimum_per_80 = excluded.minimum_per_80, fixer_factor = excluded.fixer_factor,
-                sealed_days = excluded.sealed_days,
+            sealed_days = excluded.sealed_days,
             opened_full_days = excluded.opened_full_days, opened_part_days = excluded.opened_part_days,
             working_full_days = excluded.working_full_days, working_part_days = excluded.working_part_days,
             tray_hours = excluded.tray_hours, lead_time_days = excluded.lead_time_days,
-                service_level = excluded.service_level,
+            service_level = excluded.service_level,
             minimum_on_hand = excluded.minimum_on_hand, formula = excluded.formula, cautions = excluded.cautions
         """,
         new
