@@ -21,10 +21,17 @@ internal static class ScreenText
         _ => $"{-days} days ago",
     };
 
-    /// <summary>The text with a capital.</summary>
-    public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+    /// <summary>
+    /// The text with a capital, unless it begins with a name that is written small: one with a figure or a slash in it,
+    /// such as fen80/7.
+    /// </summary>
+    public static string Capital(string text) => text.Length == 0 || text.Split(' ', 2)[0].Any(IsOfNames)
+        ? text
+        : char.ToUpperInvariant(text[0]) + text[1..];
 
     /// <summary>The text with a capital and a full stop.</summary>
     public static string Sentence(string text) =>
         text.Length == 0 ? text : Capital(text) + (text[^1] == '.' ? "" : ".");
+
+    private static bool IsOfNames(char sign) => sign == '/' || char.IsAsciiDigit(sign);
 }

@@ -20,7 +20,7 @@ internal static class Mending
         { Kind: RefusalKind.Unknown } => $"{Others}.",
         { Kind: RefusalKind.AlreadyThere } => $"{There}: give it another name.",
         { Kind: RefusalKind.MoreThanHeld } when hasDifference =>
-            $"F6 books the difference; or {There.ToLowerInvariant()}, and less is taken.",
+            $"F6 books the difference; or take less: {There}.",
         { Kind: RefusalKind.MoreThanHeld } =>
             $"{There}: take less. {Away}; {KeyTable.Count.Letter} on {MainDigits.To("Shelf")} counts what is really "
                 + "there.",
@@ -30,7 +30,7 @@ internal static class Mending
             $"{Others}. {Away}; {KeyTable.Move.Letter} on {MainDigits.To("Holders")} takes the sheet out.",
         { Kind: RefusalKind.Empty } =>
             $"{Others}. {Away}; {KeyTable.Load.Letter} on {MainDigits.To("Holders")} loads it.",
-        { Kind: RefusalKind.Doubtful } => $"F6 says that it is so; or {There.ToLowerInvariant()}.",
+        { Kind: RefusalKind.Doubtful } => $"F6 says that it is so. {There}.",
         _ => $"{There}; F1 says what the form asks.",
     };
 }

@@ -331,10 +331,12 @@ internal sealed class ShellWindow : Runnable
             Show(_screens[0]);
     }
 
-    /// <summary>What was typed waits until its form is opened again.</summary>
+    /// <summary>What was typed waits until its form is opened again, unless it cannot be kept.</summary>
     private void LeavePage()
     {
-        var left = Page is FormPage { Form: { IsTouched: true, ParkedAs: not null } form } ? form.Title : null;
+        var left = !_isLeaveAsked && Page is FormPage { Form: { IsTouched: true, ParkedAs: not null } form }
+            ? form.Title
+            : null;
         Back();
         if (left is not null)
             _message.Say($"{left} is kept as you left it. The same way leads back to it.");

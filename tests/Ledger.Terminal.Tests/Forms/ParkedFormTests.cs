@@ -85,6 +85,8 @@ public sealed class ParkedFormTests : OnASmallLedger
 
         Assert.Contains("cannot be kept", Screen.Press(Key.Esc).Text);
         Assert.IsType<FormPage>(Screen.Shell.Page);
+        Assert.DoesNotContain("kept as you left it", Screen.Press(Key.Esc).Text, StringComparison.Ordinal);
+        Assert.IsNotType<FormPage>(Screen.Shell.Page);
     }
 
     [Fact]
