@@ -27,7 +27,7 @@ internal sealed class TablePage : Page
     {
         _model = model;
         _table = new(model);
-        _empty = new() { X = 1, Y = 1, Width = Dim.Fill(1), Height = 2 };
+        _empty = new() { X = 1 };
         _find = new(Find, ToTable) { X = 1, Width = Dim.Fill(1) };
         _find.HasFocusChanged += (_, _) => OnTurned();
         _table.ValueChanged += (_, _) => OnSelected();
@@ -288,7 +288,8 @@ internal sealed class TablePage : Page
         _table.X = 1;
         _table.Y = Pos.Func(_ => Top);
         _empty.Y = Pos.Func(_ => Top + 1);
-        _table.Width = Dim.Func(_ => TableWidth - (IsBeside ? 2 : 1));
+        _table.Width = _empty.Width = Dim.Func(_ => TableWidth - (IsBeside ? 2 : 1));
+        _empty.Height = Dim.Func(_ => TableHeight - 1);
         _table.Height = Dim.Func(_ => TableHeight);
         _edge.X = Pos.Func(_ => IsBeside ? TableWidth : 1);
         _edge.Y = Pos.Func(_ => IsBeside ? Top : Top + TableHeight);

@@ -50,6 +50,29 @@ public sealed class CutTextTests
                 screen.Press(Key.F1).Text.Split([' ', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries)));
     }
 
+    /// <summary>Beside the details too, where its place is narrower than the screen.</summary>
+    [Theory]
+    [InlineData(60, 20)]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void What_an_empty_screen_says_is_whole(int width, int height)
+    {
+        using var screen = new Screen(Some.EmptyLedger(), width, height);
+        foreach (var digit in "12345678")
+        {
+            var seen = new Queue<string>(screen.Type($"{digit}").Text.Split([' ', '\r', '\n', '|', '#']));
+            var model = Assert.IsType<TablePage>(screen.Shell.Page).Model;
+            if (model.Count > 0)
+                continue;
+            foreach (var word in model.Empty.Split(' '))
+            {
+                while (seen.TryDequeue(out var next) && next != word)
+                    continue;
+                Assert.True(seen.Count > 0, $"{digit}: \"{word}\" of \"{model.Empty}\" in\n{screen.Text}");
+            }
+        }
+    }
+
     [Fact]
     public void A_text_that_was_cut_is_whole_behind_Z()
     {
