@@ -34,7 +34,7 @@ internal sealed class CompletionCommand : ExplainedCommand
                     if [[ -n $found && ${found,,} == "${word,,}"* ]]; then
                         COMPREPLY+=("$(printf %q "$found")")
                     fi
-                done < <(trayledger "[suggest:${COMP_POINT}]" "${COMP_LINE}" 2>/dev/null)
+                done <<< "$(trayledger "[suggest:${COMP_POINT}]" "${COMP_LINE}" 2>/dev/null)"
             }
             complete -o default -F _trayledger trayledger
 
