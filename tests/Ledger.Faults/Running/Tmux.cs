@@ -7,9 +7,13 @@ public sealed class Tmux : IDisposable
 
     private readonly string _server = $"trayledger-{Guid.NewGuid():N}";
 
-    /// <summary>Runs a command line; its exit status is written when it ends.</summary>
-    public Tmux(string commandLine) =>
-        Do("new-session", "-d", "-x", "80", "-y", "24", $"{commandLine}; echo ended with $?; sleep 600");
+    /// <summary>
+    /// Runs a command line; its exit status is written when it ends, on a line of its own: a program that was killed
+    /// leaves the cursor where it was.
+    /// </summary>
+    public Tmux(string commandLine) => Do(
+        "new-session", "-d", "-x", "80", "-y", "24",
+        $"{commandLine}; printf '\\r\\033[Kended with %d\\n' $?; sleep 600");
 
     /// <summary>Whether there is tmux here.</summary>
     public static bool IsHere => Executables.Has("tmux");

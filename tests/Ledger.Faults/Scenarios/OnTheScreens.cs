@@ -9,7 +9,7 @@ public sealed class OnTheScreens() : Posting("record on the screens", 1, null, _
     private const string Ended = "ended with ";
 
     private (string Key, string Then)[] Keys =>
-        [("2", "Corvane Fen 80"), ("c", "Really there"), ("47", "47"), ("Tab", "47"), ("spilt", "spilt"),
+        [("2", "Corvane Fen 80"), ("c", "What was counted"), ("47", "47"), ("Tab", "47"), ("spilt", "spilt"),
             ("F8", Recorded), ("C-q", Ended)];
 
     /// <inheritdoc/>
