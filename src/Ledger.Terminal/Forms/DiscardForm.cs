@@ -8,7 +8,9 @@ namespace Ledger.Terminal.Forms;
 /// </summary>
 /// <param name="ledger">The ledger.</param>
 /// <param name="what">What it is about.</param>
-internal sealed class DiscardForm(ILedger ledger, string what) : KindForm(ledger, "discard", ("what", what))
+/// <param name="why">Why a bath goes that could still be used, where the step that opens the form knows it.</param>
+internal sealed class DiscardForm(ILedger ledger, string what, string? why = null)
+    : KindForm(ledger, "discard", ("what", what), ("reason", why))
 {
     protected override bool Asks(Field field) => field.Name switch
     {

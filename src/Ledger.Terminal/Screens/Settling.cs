@@ -47,11 +47,18 @@ internal sealed class Settling(ILedger ledger, Holdings holdings, IReadOnlyList<
             return Discarded(code, () => new FormStep(new BathForm(ledger, code)));
         var first = second == bath ? bath.PairedWith! : code;
         return holdings.IsAtCeiling(second)
-            ? Discarded(second.Code, () => Discarded(first, () => new FormStep(new BathForm(ledger, first))))
+            ? Discarded(second.Code, () => Discarded(first, () => new FormStep(new BathForm(ledger, first)), code), code)
             : new FormStep(new KindForm(ledger, "rotation", ("bath", first)));
     }
 
-    private FormStep Discarded(string bath, Func<Step> then) => new(new DiscardForm(ledger, bath)) { Then = then };
+    private FormStep Discarded(string code, Func<Step> then, string? ended = null) =>
+        new(new DiscardForm(ledger, code, ended is null ? null : WithItsPair(code, ended))) { Then = then };
+
+    /// <summary>Why the other bath of a pair goes too, where it could still be used.</summary>
+    private string? WithItsPair(string code, string ended) =>
+        new BathReading(holdings.Bath(code)!, holdings.AsOf).IsUnusable
+            ? null
+            : $"a fresh pair is mixed: {ended} ended, and the pair was rotated as often as it may be";
 
     private FormStep Order(string item) =>
         readings.FirstOrDefault(reading => reading.Item.Code == item) is { IsDue: false, Lines.Count: > 0 }

@@ -27,6 +27,25 @@ public sealed class SettlingTests : OnASmallLedger
     }
 
     [Fact]
+    public void The_good_bath_of_a_pair_that_ended_goes_with_it_and_the_form_says_why()
+    {
+        Ledger.Did(new SettingChange { Key = Some.Key(), Date = Some.Today, Setting = "rotation-ceiling", Value = "0" });
+
+        var second = Opened(Screen);
+        Assert.Equal("F5", second.Fields.Single(field => field.Label == "What").Text);
+        Assert.Contains("F4 ended", Reason(second));
+        Screen.Press(Key.F8);
+
+        var first = Assert.IsType<FormPage>(Screen.Shell.Page).Form;
+        Assert.Equal("F4", first.Fields.Single(field => field.Label == "What").Text);
+        Assert.DoesNotContain("F4 ended", Reason(first));
+        Screen.Press(Key.F8);
+        Assert.IsType<BathForm>(Assert.IsType<FormPage>(Screen.Shell.Page).Form);
+
+        static string Reason(Form form) => form.Fields.Single(field => field.Label == "Reason").Text;
+    }
+
+    [Fact]
     public void Stock_below_its_minimum_opens_the_order()
     {
         Screen.Press(Key.CursorDown);
