@@ -55,6 +55,14 @@ public sealed class CatalogueTests : IDisposable
     }
 
     [Fact]
+    public void A_list_of_names_says_of_each_item_what_its_definition_says()
+    {
+        var names = Held.ItemNames;
+        _file.Reopen();
+        Assert.Equal(Held.Items.Select(ItemName.Of), names);
+    }
+
+    [Fact]
     public void A_minimum_alone_makes_an_item_one_that_needs_to_be_looked_at()
     {
         _file.Accept(Some.Define(Some.Gloves() with { Code = "clips", MinimumOnHand = new(4, Some.Gloves().Unit) }));

@@ -36,7 +36,7 @@ public sealed class Holdings
     private IItemCatalogue? _others;
     private IReadOnlyList<Item>? _sortedItems;
     private IReadOnlyList<Item>? _sortedInUse;
-    private IReadOnlyList<string>? _codes;
+    private IReadOnlyList<ItemName>? _names;
 
     /// <summary>Empty holdings.</summary>
     /// <param name="asOf">The day they stand for.</param>
@@ -110,13 +110,16 @@ public sealed class Holdings
     /// </summary>
     public IEnumerable<Item> ItemsInUse => _sortedInUse ??= Sorted(_inUse.Select(Item).OfType<Item>());
 
-    /// <summary>The codes of all items, in the order of <see cref="Items"/>.</summary>
-    public IReadOnlyList<string> ItemCodes => _codes ??=
+    /// <summary>The names of all items, in the order of <see cref="Items"/>; none is looked up for that.</summary>
+    public IReadOnlyList<ItemName> ItemNames => _names ??=
     [
-        .. (_others?.Codes() ?? [.. _items.Values.Select(item => (item.Kind, item.Code))])
-            .OrderBy(item => item.Kind).ThenBy(item => item.Code, StringComparer.OrdinalIgnoreCase)
-            .Select(item => item.Code),
+        .. _items.Values.Select(ItemName.Of)
+            .UnionBy(_others?.Names() ?? [], item => item.Code, StringComparer.OrdinalIgnoreCase)
+            .OrderBy(item => item.Kind).ThenBy(item => item.Code, StringComparer.OrdinalIgnoreCase),
     ];
+
+    /// <summary>The codes of all items, in the same order.</summary>
+    public IEnumerable<string> ItemCodes => ItemNames.Select(item => item.Code);
 
     /// <summary>All processes by name.</summary>
     public IEnumerable<Process> Processes =>
@@ -267,6 +270,7 @@ public sealed class Holdings
         _ = Item(item.Code);
         Define(item);
         Use(item.Code);
+        _names = null;
     }
 
     /// <summary>Puts an item in as it stands in the catalogue: something can be said of it.</summary>
@@ -301,8 +305,6 @@ public sealed class Holdings
 
     private void Define(Item item)
     {
-        if (!_items.ContainsKey(item.Code))
-            _codes = null;
         _items[item.Code] = item;
         (_sortedItems, _sortedInUse) = (null, null);
         LastItem = Math.Max(LastItem, item.Id.Value);

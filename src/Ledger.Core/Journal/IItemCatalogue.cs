@@ -24,8 +24,8 @@ public interface IItemCatalogue
     /// <summary>All items, or those of a kind, in any order.</summary>
     IReadOnlyList<CataloguedItem> Items(ItemKind? kind);
 
-    /// <summary>The codes of all items, in any order.</summary>
-    IReadOnlyList<(ItemKind Kind, string Code)> Codes();
+    /// <summary>The names of all items, in any order.</summary>
+    IReadOnlyList<ItemName> Names();
 }
 
 /// <summary>An item with what is remembered of it beside its definition.</summary>

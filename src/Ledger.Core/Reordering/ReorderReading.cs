@@ -214,6 +214,11 @@ public sealed class ReorderReading
             .OrderBy(item => item.Kind).ThenBy(item => item.Code, StringComparer.OrdinalIgnoreCase));
     }
 
+    /// <summary>The reading of one item; null where it is mixed and not bought, or taken back meanwhile.</summary>
+    public static ReorderReading? Of(ILedger ledger, Holdings holdings, string item) =>
+        holdings.Item(item) is { } found
+            ? Of(ledger, holdings, PlannedDemand.Of(holdings), [found]).FirstOrDefault() : null;
+
     private static IReadOnlyList<ReorderReading> Of(
         ILedger ledger, Holdings holdings, IEnumerable<PlannedDemand> known, IEnumerable<Item> items) =>
         ledger is IDemandRecord record ? Of(holdings, record, known, SessionSize.Of(ledger, holdings), items) : [];

@@ -26,8 +26,8 @@ internal sealed class Catalogue(IReading reading, LocalDate asOf) : IItemCatalog
     public IReadOnlyList<CataloguedItem> Items(ItemKind? kind) => reading.In(snapshot =>
         kind is { } one ? new ItemReader(snapshot, Formats).Of(one) : new ItemReader(snapshot, Formats).All());
 
-    IReadOnlyList<(ItemKind Kind, string Code)> IItemCatalogue.Codes() =>
-        reading.In(snapshot => new ItemReader(snapshot, Formats).Codes());
+    public IReadOnlyList<ItemName> Names() =>
+        reading.In(snapshot => new ItemReader(snapshot, Formats).Names());
 
     /// <summary>The holders with something in the sides at those places, and those that have spoiled a sheet.</summary>
     public IReadOnlyList<Holder> HoldersInUse(IEnumerable<long> places) =>

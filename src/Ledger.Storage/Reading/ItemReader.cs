@@ -61,10 +61,18 @@ internal sealed class ItemReader(Snapshot snapshot, FormatTable formats)
         ORDER BY i.id
         """));
 
-    /// <summary>The codes of all items.</summary>
-    public IReadOnlyList<(ItemKind Kind, string Code)> Codes() =>
-        [.. snapshot.Connection.Query<CodeRow>("SELECT kind AS Kind, code AS Code FROM item")
-            .Select(row => (Named.Kind(row.Kind), row.Code))];
+    /// <summary>The names of all items.</summary>
+    public IReadOnlyList<ItemName> Names() =>
+    [
+        .. snapshot.Connection.Query<NameRow>(
+            """
+            SELECT i.code AS Code, i.name AS Name, i.kind AS Kind, i.unit AS Unit,
+                EXISTS (SELECT 1 FROM item_handling h WHERE h.item_id = i.id AND h.stock_of IS NOT NULL) AS IsMixed
+            FROM item i
+            """, buffered: false)
+        .Select(row => new ItemName(
+            row.Code, row.Name, Named.Kind(row.Kind), Units.Named(row.Unit)!.Value, row.IsMixed == 1)),
+    ];
 
     private List<CataloguedItem> Catalogued(IEnumerable<ItemRow> read)
     {
@@ -154,7 +162,7 @@ internal sealed class ItemReader(Snapshot snapshot, FormatTable formats)
 
     internal sealed record CapacityRow(long ItemId, string Basis, long PerLitre);
 
-    internal sealed record CodeRow(string Kind, string Code);
+    internal sealed record NameRow(string Code, string Name, string Kind, string Unit, long IsMixed);
 
     internal sealed record FormulaRow(
         long ItemId, string Version, int? SealedDays, int? OpenedFullDays, int? OpenedPartDays,

@@ -78,7 +78,7 @@ internal sealed class Findings
     private IEnumerable<Finding> Names()
     {
         var holdings = _ledger.HoldingsOn(_ledger.Today);
-        foreach (var item in holdings.Items)
+        foreach (var item in holdings.ItemNames)
             yield return Named(
                 item.Code, "Shelf", $"{item.Kind.Name()}: {item.Name}",
                 new ScreenStep("Shelf", item.Code));

@@ -11,6 +11,9 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
     private Holdings _holdings = new(ledger.Today);
     private IReadOnlyList<ReorderReading> _readings = [];
 
+    /// <summary>What was never there, used or ordered comes last; it is read where it is selected.</summary>
+    private IReadOnlyList<ItemName> _others = [];
+
     public override string Name => "Reorder";
 
     public override IReadOnlyList<string> Purpose =>
@@ -33,7 +36,7 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
         new("Order at", 11, IsFigure: true), new("Runs out", 10),
     ];
 
-    public override int Count => _readings.Count;
+    public override int Count => _readings.Count + _others.Count;
 
     public override IReadOnlyList<ScreenAction> Actions =>
     [
@@ -58,16 +61,25 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
         _holdings = Ledger.HoldingsOn(Today);
         _readings =
         [
-            .. ReorderReading.Of(Ledger, _holdings)
+            .. ReorderReading.InUse(Ledger, _holdings)
                 .OrderBy(reading => reading.Suggestion?.OrderBy ?? LocalDate.MaxIsoValue)
                 .ThenBy(reading => reading.Item.Code, StringComparer.OrdinalIgnoreCase),
         ];
+        var inUse = _readings.Select(reading => reading.Item.Code).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        _others =
+        [
+            .. _holdings.ItemNames.Where(item => !item.IsMixed && !inUse.Contains(item.Code))
+                .OrderBy(item => item.Code, StringComparer.OrdinalIgnoreCase),
+        ];
     }
 
-    public override string IdOf(int row) => _readings[row].Item.Code;
+    public override string IdOf(int row) =>
+        row < _readings.Count ? _readings[row].Item.Code : _others[row - _readings.Count].Code;
 
     public override string Cell(int row, int column)
     {
+        if (row >= _readings.Count)
+            return NeverThere(_others[row - _readings.Count], column);
         var (reading, style) = (_readings[row], _holdings.Settings.Style);
         return column switch
         {
@@ -80,12 +92,22 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
         };
     }
 
-    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
+    private string NeverThere(ItemName item, int column) => column switch
+    {
+        0 => item.Code,
+        1 => new Quantity(0, item.Unit).ToText(_holdings.Settings.Style),
+        _ => "",
+    };
+
+    public override IReadOnlyList<Block> Details(int row) => row < 0 || ReadingAt(row) is not { } reading ? [] :
     [
-        ReorderBlocks.Facts(_readings[row], _holdings),
-        ReorderBlocks.Chart(_readings[row], Ledger.MovesOf(IdOf(row), Today, ReorderBlocks.MovesRead)),
-        .. ReorderBlocks.Orders(_readings[row]),
+        ReorderBlocks.Facts(reading, _holdings),
+        ReorderBlocks.Chart(reading, Ledger.MovesOf(IdOf(row), Today, ReorderBlocks.MovesRead)),
+        .. ReorderBlocks.Orders(reading),
     ];
+
+    private ReorderReading? ReadingAt(int row) =>
+        row < _readings.Count ? _readings[row] : ReorderReading.Of(Ledger, _holdings, IdOf(row));
 
     public override string? OpenLabel => "Boxes";
 

@@ -12,10 +12,12 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     /// <summary>As many moves as a year of daily work makes.</summary>
     private const int MovesRead = 500;
 
+    private const string None = "none";
+
     private Holdings _holdings = new(ledger.Today);
     private IReadOnlyList<SessionSize>? _sizes;
     private readonly Dictionary<string, ShelfReading> _readings = [];
-    private IReadOnlyList<string> _items = [];
+    private IReadOnlyList<ItemName> _items = [];
     private IReadOnlyList<ShelfReading> _inUse = [];
     private IReadOnlyDictionary<string, Quantity> _planned = new Dictionary<string, Quantity>();
 
@@ -78,28 +80,22 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     {
         (_holdings, _sizes) = (Ledger.HoldingsOn(Today), null);
         _readings.Clear();
-        _items = _holdings.ItemCodes;
+        _items = _holdings.ItemNames;
         _inUse = [.. _holdings.ItemsInUse.Select(item => ReadingOf(item.Code))];
         _planned = PlannedDemand.Together(_holdings);
     }
 
-    public override string IdOf(int row) => _items[row];
-
-    /// <summary>All are looked up at once where all are asked for.</summary>
-    public override void Reach(int row)
-    {
-        if (row == int.MaxValue)
-            _ = _holdings.Items;
-    }
+    public override string IdOf(int row) => _items[row].Code;
 
     public override string? IdOf(Saving saving) => (saving.Entry as ItemDefinition)?.Item.Code;
 
     public override string? Traced(int row) =>
-        ReadingOf(_items[row]).Containers is [{ Container.Code: var box }, ..] ? box : null;
+        ReadingOf(IdOf(row)).Containers is [{ Container.Code: var box }, ..] ? box : null;
 
     public override string Cell(int row, int column)
     {
-        var reading = ReadingOf(_items[row]);
+        if (!_readings.TryGetValue(IdOf(row), out var reading))
+            return NeverThere(_items[row], column);
         return column switch
         {
             0 => reading.Item.Code,
@@ -111,6 +107,20 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
             _ => reading.Item.Name,
         };
     }
+
+    /// <summary>
+    /// What is told of an item of which nothing was ever there, without looking it up: words are looked for in
+    /// thousands.
+    /// </summary>
+    private string NeverThere(ItemName item, int column) => column switch
+    {
+        0 => item.Code,
+        1 => new Quantity(0, item.Unit).ToText(_holdings.Settings.Style),
+        3 => None,
+        5 => Money.Zero.Text(_holdings.Settings.Style),
+        6 => item.Name,
+        _ => "",
+    };
 
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
@@ -146,7 +156,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
         if (!reading.Suspect.IsZero)
             return Style.SoonMark + "under suspicion";
         if (reading.OnHand.IsZero)
-            return "none";
+            return None;
         return Earliest(reading) is { } good && good.DaysLeft(Today) <= _holdings.Settings.WarnDays
             ? Style.SoonMark + "expires soon"
             : "usable";
