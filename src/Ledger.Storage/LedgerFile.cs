@@ -287,8 +287,9 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IReading, IDi
         Read(snapshot => new CatalogueReader(snapshot).ProcessVersion(name, version, Now(snapshot)));
 
     /// <inheritdoc/>
-    public CostFacts Costs(LocalDate from, LocalDate to, LocalDate? fatesOn = null) =>
-        Read(snapshot => new CostReader(snapshot).Read(from, to, fatesOn));
+    public CostFacts Costs(LocalDate from, LocalDate to, LocalDate? fatesOn = null,
+        Func<SessionUse, SessionUse>? recosted = null) =>
+        Read(snapshot => new CostReader(snapshot).Read(from, to, fatesOn, recosted));
 
     /// <inheritdoc/>
     public IReadOnlyList<LotPrice> Prices(LocalDate asOf) =>

@@ -5,7 +5,8 @@ namespace Ledger.Benchmarks;
 /// </summary>
 internal static class ScreenKeys
 {
-    private const string Terminal = """
+    /// <summary>Starts the program as the child of a terminal; what is sent to it is read with the time it took.</summary>
+    private const string Start = """
         import fcntl, os, pty, select, statistics, struct, sys, termios, time
         binary, ledger = sys.argv[1:3]
         child, screen = pty.fork()
@@ -32,12 +33,22 @@ internal static class ScreenKeys
             out += read(0.05)
             return took * 1000, len(out)
 
+        def end():
+            os.write(screen, b"\x11\x11")
+            read(0.5)
+            os.close(screen)
+            os.waitpid(child, 0)
+
+        read(30, b"Today")
+        read(2)
+
+        """;
+
+    private const string Terminal = Start + """
         def median(keys):
             pressed = [press(key) for key in keys]
             return statistics.median(took for took, _ in pressed), statistics.median(sent for _, sent in pressed)
 
-        read(30, b"Today")
-        read(2)
         idle = len(read(3))
         down, up = b"\x1b[B", b"\x1b[A"
         press(b"2")
@@ -47,37 +58,37 @@ internal static class ScreenKeys
         change = median([b"2", b"6"] * 10)
         press(b"2"), press(b"c")
         typed = median([b"1", b"2", b"3"] * 5)
-        os.write(screen, b"\x11\x11")
-        read(0.5)
-        os.close(screen)
-        os.waitpid(child, 0)
+        end()
         print(idle, *shelf, *journal, *change, *typed)
         """;
 
-    private const string Memory = """
-        import fcntl, os, pty, select, struct, sys, termios, time
-        binary, ledger = sys.argv[1:3]
-        child, screen = pty.fork()
-        if child == 0:
-            os.environ["TERM"] = "xterm-256color"
-            os.execv(binary, [binary, "--file", ledger])
-        fcntl.ioctl(screen, termios.TIOCSWINSZ, struct.pack("HHHH", 40, 120, 0, 0))
-        out, end = b"", time.monotonic() + 30
-        while time.monotonic() < end:
-            if select.select([screen], [], [], 0.05)[0]:
-                out += os.read(screen, 65536)
-            if b"Today" in out:
-                end = min(end, time.monotonic() + 2)
-        print(next(line.split()[1] for line in open(f"/proc/{child}/status") if line.startswith("VmHWM")))
-        os.write(screen, b"\x11\x11")
-        time.sleep(0.5)
-        os.close(screen)
-        os.waitpid(child, 0)
+    /// <summary>
+    /// The first screen; then the shelf to its end and something found there, something found in the list of actions,
+    /// the holders and what is to be ordered, to their ends.
+    /// </summary>
+    private const string Memory = Start + """
+        def most():
+            return next(line.split()[1] for line in open(f"/proc/{child}/status") if line.startswith("VmHWM"))
+
+        first = most()
+        last, find, leave, actions = b"\x1b[F", b"/", b"\x1b", b"\x1bOQ"
+        for key in [b"2", last, find, b"9", b"9", leave, actions, b"s", b"u", leave, b"7", last, b"8", last]:
+            press(key)
+            read(0.5)
+        print(first, most())
+        end()
         """;
 
-    /// <summary>The most memory that the program held until its first screen stood there, with its details.</summary>
-    public static double MegabytesAtFirst(string binary, string ledger) =>
-        double.Parse(Shell.Run("python3", ["-c", Memory, binary, ledger]), CultureInfo.InvariantCulture) / 1024;
+    /// <summary>
+    /// The most memory that the program held until its first screen stood there, with its details, and until its lists
+    /// had been gone through.
+    /// </summary>
+    public static (double AtFirst, double InUse) Megabytes(string binary, string ledger) =>
+        Shell.Run("python3", ["-c", Memory, binary, ledger]).Split() is [var first, var inUse, ..]
+            ? (Of(first), Of(inUse))
+            : throw new InvalidOperationException("the program did not start in a terminal");
+
+    private static double Of(string kilobytes) => double.Parse(kilobytes, CultureInfo.InvariantCulture) / 1024;
 
     private static readonly string[] Keys =
         ["arrow on the shelf", "arrow in the journal", "change between shelf and journal", "letter typed in a form"];

@@ -75,7 +75,7 @@ public sealed class CatalogueTests : IDisposable
     {
         var held = Held;
         Assert.Empty(held.Film.HoldersInUse);
-        Assert.Equal(["H1", "H2", "Ä3"], held.Film.Codes);
+        Assert.Equal(["H1", "H2", "Ä3"], held.Film.Names.Select(holder => holder.Code));
         Assert.Equal("Ä3", held.Film.Holder("ä3")!.Code);
         Assert.Equal("Ä3-1", held.Film.Side("ä3-1")!.Code);
         var side = held.Film.Side("h2-1")!;
@@ -87,7 +87,9 @@ public sealed class CatalogueTests : IDisposable
         Assert.Equal("H1", held.Film.Holder("h1")!.Code);
         Assert.Null(held.Film.Holder("H9"));
         Assert.Null(held.Film.Side("H1-9"));
-        Assert.Equal(held.Film.Codes, held.Film.Holders.Select(holder => holder.Code));
+        Assert.Equal(
+            held.Film.Names,
+            held.Film.Holders.Select(holder => new HolderName(holder.Code, holder.Format.Code)));
     }
 
     /// <summary>

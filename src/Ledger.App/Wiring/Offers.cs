@@ -38,7 +38,7 @@ internal static class Offers
         holdings.Film.Holders.SelectMany(holder => holder.Sides).Select(side => side.Code);
 
     public static IEnumerable<string> Holders(ILedger ledger, Holdings holdings, ParseResult line) =>
-        holdings.Film.Codes.Concat(Sides(ledger, holdings, line));
+        holdings.Film.Names.Select(holder => holder.Code).Concat(Sides(ledger, holdings, line));
 
     public static IEnumerable<string> Sessions(ILedger ledger, Holdings holdings, ParseResult line) =>
         ledger.Sessions(holdings.AsOf, null, Latest).Select(session => session.Session);

@@ -15,7 +15,7 @@ namespace Ledger.Core.Costing;
 /// <param name="FilmDiscarded">Sheets of film discarded undeveloped in it, by item.</param>
 /// <param name="Lost">What counts found missing, less what they found in excess.</param>
 /// <param name="Baths">Every bath that was in use on a day of the period.</param>
-/// <param name="Sessions">The sessions in order.</param>
+/// <param name="Sessions">What the sessions cost.</param>
 public sealed record CostFacts(
     LocalDate From,
     LocalDate To,
@@ -26,7 +26,7 @@ public sealed record CostFacts(
     IReadOnlyList<FilmLoss> FilmDiscarded,
     Money Lost,
     IReadOnlyList<BathUse> Baths,
-    IReadOnlyList<SessionUse> Sessions)
+    SessionCosts Sessions)
 {
     /// <summary>The print sessions in order.</summary>
     public IReadOnlyList<PrintUse> Prints { get; init; } = [];
@@ -134,19 +134,20 @@ public sealed record SessionUse(
     /// </summary>
     public IReadOnlyDictionary<long, SheetName> Sheets { get; init; } = new Dictionary<long, SheetName>();
 
-    /// <summary>The name of the sheet at a place: its negative's number, its own number, or a roll's place.</summary>
-    public string NameOf(long position) => Sheets.TryGetValue(position, out var sheet)
-        ? sheet.Negative ?? sheet.Id.ToString()
-        : string.Create(CultureInfo.InvariantCulture, $"{Session}-{position:00}");
-
     /// <summary>The part of the baths' cost that its sheets used up.</summary>
     public Money BathUsedUp => new(Baths.Sum(bath => bath.UsedUp.Millionths));
 }
 
-/// <summary>What a developed sheet is called.</summary>
+/// <summary>What a developed sheet is called; a roll has no name of its own.</summary>
 /// <param name="Id">Its number in the ledger.</param>
 /// <param name="Negative">The number it is filed under; null when it is no negative.</param>
-public readonly record struct SheetName(SheetId Id, string? Negative);
+public readonly record struct SheetName(SheetId Id, string? Negative)
+{
+    /// <summary>Its negative's number, its own number, or the place of a roll in its session.</summary>
+    public string Of(string session, long position) => this == default
+        ? string.Create(CultureInfo.InvariantCulture, $"{session}-{position:00}")
+        : Negative ?? Id.ToString();
+}
 
 /// <summary>What a print session used.</summary>
 /// <param name="Entry">The number of its entry.</param>

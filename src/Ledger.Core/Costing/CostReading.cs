@@ -9,8 +9,6 @@ namespace Ledger.Core.Costing;
 /// </summary>
 public sealed class CostReading
 {
-    private readonly List<SheetCost> _sheets;
-
     /// <summary>Reads the costs of a period.</summary>
     /// <param name="facts">What the journal knows of it.</param>
     /// <param name="countsPractice">
@@ -20,14 +18,12 @@ public sealed class CostReading
     {
         Facts = facts;
         CountsPractice = countsPractice;
-        _sheets = [.. facts.Sessions.SelectMany(SheetCost.Of)];
         var opening = facts.Baths.Select(bath => bath.LeftBefore);
         Spent = facts.OnHandBefore + Sum(opening) + facts.Bought;
-        Film = Sum(_sheets.Where(sheet => sheet.Fate.IsNegative()).Select(sheet => sheet.Film));
-        SpoiledFilm = Sum(_sheets.Where(sheet => !sheet.Fate.IsNegative()).Select(sheet => sheet.Film));
-        Chemistry = Sum(
-            facts.Sessions.Select(session => session.Developer + session.OtherChemistry + session.BathUsedUp));
-        Supplies = Sum(facts.Sessions.Select(session => session.Supplies));
+        Film = Sum(Sheets.Where(sheet => sheet.Fate.IsNegative()).Select(sheet => sheet.Film));
+        SpoiledFilm = Sum(Sheets.Where(sheet => !sheet.Fate.IsNegative()).Select(sheet => sheet.Film));
+        Chemistry = facts.Sessions.Chemistry;
+        Supplies = facts.Sessions.Supplies;
         Prints = Sum(facts.Prints.Select(print => print.Total));
         NeverUsedInBaths = Sum(facts.Baths.Select(bath => bath.NeverUsed));
         Waste = SpoiledFilm + facts.Discarded + facts.Lost + NeverUsedInBaths;
@@ -94,13 +90,13 @@ public sealed class CostReading
     public Money Used => Film + Chemistry + Supplies + Prints + Waste;
 
     /// <summary>The cost of every developed sheet, in order.</summary>
-    public IReadOnlyList<SheetCost> Sheets => _sheets;
+    public IReadOnlyList<SheetCost> Sheets => Facts.Sessions.Sheets;
 
     /// <summary>The sheets that count in what a negative cost.</summary>
-    public IEnumerable<SheetCost> Counted => _sheets.Where(Counts);
+    public IEnumerable<SheetCost> Counted => Sheets.Where(Counts);
 
     /// <summary>The sheets for practice, with their chemistry and supplies.</summary>
-    public FilmCost Practice => FilmCost.Of("", _sheets.Where(sheet => sheet.Fate == Fate.Practice));
+    public FilmCost Practice => FilmCost.Of("", Sheets.Where(sheet => sheet.Fate == Fate.Practice));
 
     /// <summary>The same by film, and the wasted sheets with it.</summary>
     public IEnumerable<FilmCost> ByFilm => Counted.Select(sheet => sheet.Item)

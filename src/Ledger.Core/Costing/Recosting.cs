@@ -8,38 +8,29 @@ namespace Ledger.Core.Costing;
 /// The film of a lot costs each of its sheets in a session the same. Whatever the formula, opening + bought = used +
 /// waste + on hand.
 /// </summary>
-public sealed class Recosting
+/// <param name="stock">The stock of the same period by the formula.</param>
+public sealed class Recosting(Revaluation stock)
 {
-    private readonly Revaluation _stock;
-    private readonly ILookup<long, CostedMove> _byEntry;
-    private readonly ILookup<PlaceId, CostedMove> _byPlace;
+    private readonly ILookup<long, CostedMove> _byEntry = stock.Costed.ToLookup(costed => costed.Move.Entry);
+    private readonly ILookup<PlaceId, CostedMove> _byPlace = stock.Costed.ToLookup(costed => costed.Move.Other);
 
-    private Recosting(Revaluation stock)
-    {
-        _stock = stock;
-        _byEntry = stock.Costed.ToLookup(costed => costed.Move.Entry);
-        _byPlace = stock.Costed.ToLookup(costed => costed.Move.Other);
-    }
-
-    /// <summary>Costs the facts of a period again.</summary>
-    /// <param name="facts">The facts as the ledger posted them.</param>
-    /// <param name="stock">The stock of the same period by the formula.</param>
-    public static CostFacts Of(CostFacts facts, Revaluation stock) => new Recosting(stock).Recost(facts);
-
-    private CostFacts Recost(CostFacts facts)
+    /// <summary>Costs the facts of a period again, all but its sessions.</summary>
+    /// <param name="facts">
+    /// The facts as the ledger posted them, with the sessions costed by <see cref="Of(SessionUse)"/> as they were read.
+    /// </param>
+    public CostFacts Of(CostFacts facts)
     {
         var lost = Losses(facts, Places.LostOrGained);
         var thrown = Losses(facts, Places.Discarded);
         return facts with
         {
-            OnHandBefore = Sum(_stock.Items, item => item.Before),
-            OnHandAfter = Sum(_stock.Items, item => item.OnHand),
+            OnHandBefore = Sum(stock.Items, item => item.Before),
+            OnHandAfter = Sum(stock.Items, item => item.OnHand),
             Discarded = Sum(thrown, loss => loss.Cost),
             Lost = Sum(lost, loss => loss.Cost),
             FilmDiscarded = FilmLoss.Of([.. lost, .. thrown]),
             Losses = [.. lost, .. thrown],
             Baths = [.. facts.Baths.Select(bath => bath with { Share = Recost(bath.Share) })],
-            Sessions = [.. facts.Sessions.Select(Recost)],
             Prints =
             [
                 .. facts.Prints.Select(print => print with
@@ -51,7 +42,8 @@ public sealed class Recosting
         };
     }
 
-    private SessionUse Recost(SessionUse session) => session with
+    /// <summary>Costs a session again.</summary>
+    public SessionUse Of(SessionUse session) => session with
     {
         Developer = Spent(session.Entry, move => move.Other == Places.UsedUp && IsDeveloper(move)),
         OtherChemistry = Spent(session.Entry,

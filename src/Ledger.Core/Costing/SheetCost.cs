@@ -4,8 +4,8 @@ using Ledger.Core.Sessions;
 namespace Ledger.Core.Costing;
 
 /// <summary>What one developed sheet cost.</summary>
-/// <param name="Sheet">Its name, by which its story is found: its negative's number, or its own (#12); a roll's is its
-/// place, S02-03.</param>
+/// <param name="Called">What it is called in the ledger; nothing where it is a roll.</param>
+/// <param name="Position">Its place in the order of the session, counting from 1.</param>
 /// <param name="Session">The session.</param>
 /// <param name="Item">The film's code.</param>
 /// <param name="Fate">What became of it.</param>
@@ -14,9 +14,14 @@ namespace Ledger.Core.Costing;
 /// <param name="OtherChemistry">Its share of the baths and the other chemistry.</param>
 /// <param name="Supplies">Its share of the supplies.</param>
 public sealed record SheetCost(
-    string Sheet, string Session, string Item, Fate Fate, Money Film, Money Developer, Money OtherChemistry,
-    Money Supplies)
+    SheetName Called, long Position, string Session, string Item, Fate Fate, Money Film, Money Developer,
+    Money OtherChemistry, Money Supplies)
 {
+    /// <summary>
+    /// Its name, by which its story is found: its negative's number, or its own (#12); a roll's is its place, S02-03.
+    /// </summary>
+    public string Sheet => Called.Of(Session, Position);
+
     /// <summary>The number of its session's entry.</summary>
     public long Entry { get; init; }
 
@@ -26,7 +31,7 @@ public sealed record SheetCost(
     public bool IsComplete { get; init; } = true;
 
     /// <summary>The number it is filed under; null when it is no negative, or a roll.</summary>
-    public string? Negative { get; init; }
+    public string? Negative => Called.Negative;
 
     /// <summary>The process of its session.</summary>
     public string Process { get; init; } = "";
@@ -65,11 +70,11 @@ public sealed record SheetCost(
             Add(Share.Split(bath.UsedUp.Millionths, bath.Share.IsWeighted ? weighted : areas), other);
         var supplies = Share.Split(session.Supplies.Millionths, areas);
         return sheets.Select((sheet, i) => new SheetCost(
-            session.NameOf(i + 1), session.Session, sheet.Line.Item, sheet.Line.Fate,
+            session.Sheets.GetValueOrDefault(i + 1), i + 1, session.Session, sheet.Line.Item, sheet.Line.Fate,
             new(sheet.Cost), new(developer[i]), new(other[i]), new(supplies[i]))
         {
             IsComplete = sheet.Line.IsPriced && session.IsPriced && session.Baths.All(bath => bath.Share.IsPriced),
-            Entry = session.Entry, Date = session.Date, Negative = session.Sheets.GetValueOrDefault(i + 1).Negative,
+            Entry = session.Entry, Date = session.Date,
             Process = session.Process, Developing = session.Developing, Bath = session.Bath, Number = sheet.Line.Number,
         });
     }

@@ -16,7 +16,7 @@ public sealed class FilmRegister
     private readonly Dictionary<PlaceId, HashSet<SheetId>> _sheetsAt = [];
     private readonly Dictionary<int, long> _lastNegative = [];
     private IHolderCatalogue? _others;
-    private IReadOnlyList<string>? _codes;
+    private IReadOnlyList<HolderName>? _names;
 
     /// <summary>An empty register.</summary>
     /// <param name="others">Where the holders are that were not put in; null where there are no others.</param>
@@ -40,9 +40,12 @@ public sealed class FilmRegister
         }
     }
 
-    /// <summary>The names of all holders, in the order of <see cref="Holders"/>.</summary>
-    public IReadOnlyList<string> Codes => _codes ??=
-        [.. (_others?.Codes() ?? [.. _holders.Keys]).Order(StringComparer.OrdinalIgnoreCase)];
+    /// <summary>The names of all holders, in the order of <see cref="Holders"/>; none is looked up for that.</summary>
+    public IReadOnlyList<HolderName> Names => _names ??=
+    [
+        .. (_others?.Names() ?? [.. _holders.Values.Select(holder => new HolderName(holder.Code, holder.Format.Code))])
+            .OrderBy(holder => holder.Code, StringComparer.OrdinalIgnoreCase),
+    ];
 
     /// <summary>
     /// The holders that need to be looked at, by name: no other holds a sheet or has spoiled one. Some may be among
@@ -128,7 +131,7 @@ public sealed class FilmRegister
     public void Put(Holder holder)
     {
         if (!_holders.ContainsKey(holder.Code))
-            _codes = null;
+            _names = null;
         _holders[holder.Code] = holder;
         LastHolder = Math.Max(LastHolder, holder.Id);
         for (var i = 0; i < holder.Sides.Count; i++)

@@ -21,8 +21,13 @@ public interface IHolderCatalogue
     Holder? HolderOf(PlaceId side);
 
     /// <summary>The names of all holders, in any order.</summary>
-    IReadOnlyList<string> Codes();
+    IReadOnlyList<HolderName> Names();
 
     /// <summary>All holders, in any order.</summary>
     IReadOnlyList<Holder> All();
 }
+
+/// <summary>What a list of thousands says of a holder.</summary>
+/// <param name="Code">Its name.</param>
+/// <param name="Format">The code of its format.</param>
+public sealed record HolderName(string Code, string Format);

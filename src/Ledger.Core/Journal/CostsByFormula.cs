@@ -16,9 +16,9 @@ public static class CostsByFormula
     public static CostFacts Costs(this ILedger ledger, LocalDate from, LocalDate to, CostFormula formula,
         LocalDate? fatesOn = null)
     {
-        var posted = ledger.Costs(from, to, fatesOn);
-        return formula == CostFormula.SpecificLot
-            ? posted
-            : Recosting.Of(posted, new(ledger.StockMoves(to), formula, from));
+        if (formula == CostFormula.SpecificLot)
+            return ledger.Costs(from, to, fatesOn);
+        var recosting = new Recosting(new(ledger.StockMoves(to), formula, from));
+        return recosting.Of(ledger.Costs(from, to, fatesOn, recosting.Of));
     }
 }

@@ -97,7 +97,9 @@ public interface ILedger : IFilmRecords, ICostRecords, Tracing.ITraceRecords, ID
     /// <param name="to">The last day.</param>
     /// <param name="fatesOn">The day whose fates count: a negative may be found spoiled years later. Null for the last
     /// day.</param>
-    CostFacts Costs(LocalDate from, LocalDate to, LocalDate? fatesOn = null);
+    /// <param name="recosted">What a session used by another cost formula; null for what was posted.</param>
+    CostFacts Costs(LocalDate from, LocalDate to, LocalDate? fatesOn = null,
+        Func<SessionUse, SessionUse>? recosted = null);
 }
 
 /// <summary>What became of an entry.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Diagnostics.CodeAnalysis;
 
 namespace Ledger.Core.Measures;
@@ -10,8 +11,11 @@ public sealed class FormatTable
 {
     private readonly Dictionary<string, Format> _own = new(StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>What was found once, by how it was written: thousands of items have the same few formats.</summary>
-    private readonly Dictionary<string, Format> _found = [];
+    /// <summary>
+    /// What was found once, by how it was written: thousands of items have the same few formats. Who looks something up
+    /// need not know that it is remembered, on whichever thread.
+    /// </summary>
+    private readonly ConcurrentDictionary<string, Format> _found = new(StringComparer.Ordinal);
 
     /// <summary>What is accepted beside the user's own names.</summary>
     public const string Accepted = "4x5, 8x10, 13x18cm, 120, 135-36, 7x17in or 100x125mm";

@@ -46,7 +46,7 @@ internal sealed class Catalogue(IReading reading, LocalDate asOf) : IItemCatalog
     public Holder? HolderOf(PlaceId side) =>
         reading.In(snapshot => Holders(snapshot).WithSide(side.Value, Faults(snapshot)));
 
-    IReadOnlyList<string> IHolderCatalogue.Codes() => reading.In(snapshot => Holders(snapshot).Codes());
+    IReadOnlyList<HolderName> IHolderCatalogue.Names() => reading.In(snapshot => Holders(snapshot).Names());
 
     IReadOnlyList<Holder> IHolderCatalogue.All() => reading.In(snapshot => Holders(snapshot).All(Faults(snapshot)));
 

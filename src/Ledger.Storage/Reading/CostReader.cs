@@ -8,19 +8,33 @@ namespace Ledger.Storage.Reading;
 internal sealed class CostReader(Snapshot snapshot)
 {
     private const long Supplier = 1, LostOrGained = 5, Discarded = 6;
-    private static readonly Dictionary<long, SheetName> _noNames = [];
     private HashSet<long> _unpricedBaths = [];
 
     /// <param name="from">The first day.</param>
     /// <param name="to">The last day.</param>
     /// <param name="fatesOn">The day whose fates count; null for the last one.</param>
-    public CostFacts Read(LocalDate from, LocalDate to, LocalDate? fatesOn = null)
+    /// <param name="recosted">What a session used by another cost formula; null for what was posted.</param>
+    public CostFacts Read(LocalDate from, LocalDate to, LocalDate? fatesOn = null,
+        Func<SessionUse, SessionUse>? recosted = null)
     {
         var period = (From: Dates.Text(from), To: Dates.Text(to));
         var (unpriced, baths) = (new UnpricedReader(snapshot), Baths(period.From, period.To));
         _unpricedBaths = unpriced.Baths;
         var added = Added(period, baths.Keys);
-        var work = Work(period, baths, added);
+        List<BathUse> uses = [.. baths.Values.Select(row => ToUse(row, added))];
+        var work = new BathWorkReader(snapshot, baths.Values.Zip(uses, (row, use) =>
+            (row.PlaceId, use, row.Role == ItemRole.Developer.Name() ? $"{row.Item} in {row.Code}" : null)));
+        var (sessions, used) = (new SessionCosts(), new SessionUseReader(snapshot, unpriced.Sessions,
+            Dates.Text(fatesOn ?? to)));
+        var prints = new List<PrintUse>();
+        foreach (var part in Parts(from, to))
+        {
+            var worked = work.Next(part);
+            foreach (var session in used.Read(part, worked))
+                sessions.Add(recosted is null ? session : recosted(session));
+            prints.AddRange(Prints(part, worked));
+        }
+
         var outside = Outside(period);
         List<StockLoss> losses =
         [
@@ -40,14 +54,27 @@ internal sealed class CostReader(Snapshot snapshot)
             Net(Discarded, outside),
             FilmLoss.Of(losses),
             Net(LostOrGained, outside),
-            [.. baths.Values.Select(row => ToUse(row, added))],
-            Sessions(period, work, unpriced.Sessions, Dates.Text(fatesOn ?? to)))
+            uses,
+            sessions)
         {
             Unpriced = unpriced.Stock(period),
-            Prints = Prints(period, work),
+            Prints = prints,
             Losses = losses,
         };
     }
+
+    /// <summary>
+    /// The period by quarters of a year, as far as the journal goes: what sessions used is held of one at a time.
+    /// </summary>
+    private IEnumerable<(string From, string To)> Parts(LocalDate from, LocalDate to)
+    {
+        var (first, last) = (Day("SELECT min(date) FROM entry"), Day("SELECT max(date) FROM entry"));
+        var end = LocalDate.Min(to, last ?? to);
+        for (var day = LocalDate.Max(from, first ?? from); day <= end; day = day.PlusMonths(3))
+            yield return (Dates.Text(day), Dates.Text(LocalDate.Min(day.PlusMonths(3).PlusDays(-1), end)));
+    }
+
+    private LocalDate? Day(string sql) => Days.ReadOptional(snapshot.Connection.ExecuteScalar<string?>(sql));
 
     /// <summary>
     /// What all containers, holders and boxes of exposed film were worth at the end of a day: by the months before, and
@@ -92,7 +119,7 @@ internal sealed class CostReader(Snapshot snapshot)
 
     private Dictionary<long, BathRow> Baths(string from, string to) => snapshot.Connection.Query<BathRow>(
         """
-        SELECT b.place_id AS PlaceId, p.code AS Code, b.role = 'fixer' AS IsWeighted, b.working_volume AS WorkingVolume,
+        SELECT b.place_id AS PlaceId, p.code AS Code, b.role AS Role, i.code AS Item, b.working_volume AS WorkingVolume,
             coalesce(b.capacity_per_litre, 0) AS CapacityPerLitre,
             mixed.date < @from AS WasMixedBefore,
             (SELECT min(e.date) FROM bath_end d CROSS JOIN standing_entry e ON e.id = d.entry_id
@@ -104,6 +131,7 @@ internal sealed class CostReader(Snapshot snapshot)
             (SELECT coalesce(sum(w.weighted), 0) FROM bath_work w CROSS JOIN standing_entry e ON e.id = w.entry_id
                 WHERE w.place_id = b.place_id AND w.is_first = 1 AND e.date <= @to) AS WorkedAfter
         FROM bath b CROSS JOIN standing_entry mixed ON mixed.id = b.entry_id CROSS JOIN place p ON p.id = b.place_id
+            CROSS JOIN item i ON i.id = b.item_id
         WHERE mixed.date <= @to AND NOT EXISTS (SELECT 1 FROM bath_end d
             CROSS JOIN standing_entry e ON e.id = d.entry_id
             WHERE d.place_id = b.place_id AND e.date < @from)
@@ -138,7 +166,7 @@ internal sealed class CostReader(Snapshot snapshot)
     {
         Place = new(row.PlaceId),
         IsPriced = !_unpricedBaths.Contains(row.PlaceId),
-        IsWeighted = row.IsWeighted == 1,
+        IsWeighted = row.Role == ItemRole.Fixer.Name(),
         TopUps =
         [
             .. added[row.PlaceId].Select(top => new AddedValue(new(top.Value), Area.FromHundredths(top.Worked))
@@ -148,53 +176,8 @@ internal sealed class CostReader(Snapshot snapshot)
         ],
     };
 
-    private IReadOnlyList<SessionUse> Sessions(
-        (string From, string To) period, Dictionary<long, BathPart[]> work, HashSet<long> unpriced, string fatesOn)
-    {
-        var used = Used(period);
-        var films = new FilmUseReader(snapshot);
-        var (lines, names) = (films.Read(period, fatesOn), films.Names(period));
-        var texts = new SharedTexts();
-        return
-        [
-            .. snapshot.Connection.Query<SessionRow>(
-                $"""
-                SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, s.process AS Process,
-                    (SELECT p.code FROM place p WHERE p.id = s.bath_id) AS Bath,
-                    coalesce(
-                        (SELECT i.code FROM movement m JOIN lot l ON l.id = m.lot_id JOIN item i ON i.id = l.item_id
-                            WHERE m.entry_id = s.entry_id AND m.to_place = {InSql.UsedUp} AND i.role = 'developer'
-                                ORDER BY m.id LIMIT 1),
-                        (SELECT i.code || ' in ' || p.code FROM bath_work w JOIN bath b ON b.place_id = w.place_id
-                            JOIN item i ON i.id = b.item_id
-                            JOIN place p ON p.id = w.place_id WHERE w.entry_id = s.entry_id
-                                AND b.role = 'developer' LIMIT 1)) AS Developing
-                FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id WHERE e.date BETWEEN @From AND @To
-                    ORDER BY e.date, e.ord
-                """,
-                new { period.From, period.To }, buffered: false)
-            .Select(row => ToSession(row, used.GetValueOrDefault(row.Number), texts) with
-            {
-                Baths = work.GetValueOrDefault(row.Number, []),
-                Lines = lines.GetValueOrDefault(row.Number, []),
-                IsPriced = !unpriced.Contains(row.Number),
-                Sheets = names.GetValueOrDefault(row.Number, _noNames),
-            }),
-        ];
-    }
-
-    private static SessionUse ToSession(
-        SessionRow row, (Money Developer, Money Chemistry, Money Supplies) used, SharedTexts texts) => new(
-        row.Session, Days.Read(row.Date), used.Developer, used.Chemistry, used.Supplies, [], [])
-    {
-        Entry = row.Number,
-        Process = texts.Of(row.Process),
-        Bath = texts.Of(row.Bath ?? ""),
-        Developing = texts.Of(row.Developing ?? ""),
-    };
-
     /// <summary>What print sessions took from the shelf, and the baths that they went through.</summary>
-    private IReadOnlyList<PrintUse> Prints((string From, string To) period, Dictionary<long, BathPart[]> work) =>
+    private IReadOnlyList<PrintUse> Prints((string From, string To) period, Dictionary<long, Worked> work) =>
     [
         .. snapshot.Connection.Query<PrintRow>(
             $"""
@@ -206,71 +189,18 @@ internal sealed class CostReader(Snapshot snapshot)
             """,
             new { period.From, period.To })
         .Select(row => new PrintUse(
-            row.Number, row.Session, Days.Read(row.Date), new(row.Value), work.GetValueOrDefault(row.Number, []))),
+            row.Number, row.Session, Days.Read(row.Date), new(row.Value),
+            work.GetValueOrDefault(row.Number, Worked.Nowhere).Parts)),
     ];
-
-    /// <summary>
-    /// What each session took from the shelf: developer, other chemistry, supplies. The plus keeps SQLite from walking
-    /// the whole journal in the order of the numbers.
-    /// </summary>
-    private Dictionary<long, (Money Developer, Money Chemistry, Money Supplies)> Used(
-        (string From, string To) period) =>
-        snapshot.Connection.Query<UsedRow>(
-            $"""
-            SELECT e.id AS Number, sum(iif(i.kind = 'chemical' AND i.role IS 'developer', m.value, 0)) AS Developer,
-                sum(iif(i.kind = 'chemical' AND i.role IS NOT 'developer', m.value, 0)) AS Chemistry,
-                sum(iif(i.kind <> 'chemical', m.value, 0)) AS Supplies
-            FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id
-            CROSS JOIN movement m ON m.entry_id = e.id AND m.to_place = {InSql.UsedUp}
-            CROSS JOIN lot l ON l.id = m.lot_id CROSS JOIN item i ON i.id = l.item_id
-            WHERE e.date BETWEEN @From AND @To GROUP BY +e.id
-            """,
-            new { period.From, period.To }, buffered: false)
-        .ToDictionary(
-            row => row.Number,
-            row => (new Money(row.Developer), new Money(row.Chemistry), new Money(row.Supplies)));
-
-    /// <summary>
-    /// The work of each session and print session on its baths, from what a bath had taken by then to what it had
-    /// after.
-    /// </summary>
-    private Dictionary<long, BathPart[]> Work(
-        (string From, string To) period, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added)
-    {
-        var shares = baths.ToDictionary(bath => bath.Key, bath => ToShare(bath.Value, added));
-        return Grouped.Adjacent<WorkRow, BathPart>(
-            snapshot.Connection.Query<WorkRow>(
-                """
-                SELECT Number, PlaceId, Weighted, After
-                FROM (
-                    SELECT e.id AS Number, w.place_id AS PlaceId, w.weighted AS Weighted, e.date AS Date,
-                        sum(w.weighted) OVER (PARTITION BY w.place_id ORDER BY e.date, e.ord) AS After
-                    FROM json_each(@baths) j CROSS JOIN bath_work w ON w.place_id = j.value AND w.is_first = 1
-                        CROSS JOIN standing_entry e ON e.id = w.entry_id
-                    WHERE e.date <= @To)
-                WHERE Date >= @From ORDER BY Number, PlaceId
-                """,
-                new { baths = Json.Array(baths.Keys), period.From, period.To }, buffered: false),
-            row => row.Number,
-            row => [new BathPart(
-                shares[row.PlaceId], Area.FromHundredths(row.After - row.Weighted), Area.FromHundredths(row.After))]);
-    }
 
     internal sealed record OutsideRow(string Date, string Item, string Kind, long Place, long Quantity,
         long Value, long Unpriced);
 
     internal sealed record BathRow(
-        long PlaceId, string Code, long IsWeighted, long WorkingVolume, long CapacityPerLitre,
+        long PlaceId, string Code, string Role, string Item, long WorkingVolume, long CapacityPerLitre,
         long WasMixedBefore, string? EndedOn, long Value, long WorkedBefore, long WorkedAfter);
 
     internal sealed record AddedRow(long PlaceId, long Entry, long Value, long IsNew, long Worked);
 
-    internal sealed record SessionRow(long Number, string Session, string Date, string Process, string? Bath,
-        string? Developing);
-
     internal sealed record PrintRow(long Number, string Session, string Date, long Value);
-
-    internal sealed record UsedRow(long Number, long Developer, long Chemistry, long Supplies);
-
-    internal sealed record WorkRow(long Number, long PlaceId, long Weighted, long After);
 }

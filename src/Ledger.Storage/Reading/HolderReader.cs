@@ -36,11 +36,12 @@ internal sealed class HolderReader(Snapshot snapshot, FormatTable formats, Local
         Read(snapshot.Connection.Query<long>("SELECT id FROM holder ORDER BY id"), faults);
 
     /// <summary>The names of all holders that were there by the day.</summary>
-    public IReadOnlyList<string> Codes() =>
+    public IReadOnlyList<HolderName> Names() =>
     [
-        .. snapshot.Connection.Query<string>(
+        .. snapshot.Connection.Query<HolderName>(
             """
-            SELECT h.code FROM holder h WHERE EXISTS (SELECT 1 FROM holder_side s JOIN place p ON p.id = s.place_id
+            SELECT h.code AS Code, h.format AS Format FROM holder h
+            WHERE EXISTS (SELECT 1 FROM holder_side s JOIN place p ON p.id = s.place_id
                 JOIN entry came ON came.id = p.entry_id WHERE s.holder_id = h.id AND came.date <= @asOf)
             """,
             new { asOf = Dates.Text(asOf) }),

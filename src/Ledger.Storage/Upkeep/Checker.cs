@@ -360,13 +360,13 @@ internal sealed class Checker(Snapshot snapshot)
             left = costs.Closing;
         }
 
-        var all = reader.Read(FirstOfAll, today);
         var moves = new PriceReader(snapshot).StockMoves(today);
         foreach (var formula in Enum.GetValues<CostFormula>())
         {
+            var recosting = new Recosting(new(moves, formula, FirstOfAll));
             var costs = new CostReading(formula == CostFormula.SpecificLot
-                ? all
-                : Recosting.Of(all, new(moves, formula, FirstOfAll)));
+                ? reader.Read(FirstOfAll, today)
+                : recosting.Of(reader.Read(FirstOfAll, today, recosted: recosting.Of)));
             if (!costs.Reconciles)
                 yield return Unequal($"all years by {formula.Name()}", costs);
         }

@@ -9,10 +9,15 @@ namespace Ledger.Terminal.Finder;
 internal sealed class Findings
 {
     private const int SessionsRead = 200;
+
+    /// <summary>More is not looked through; another letter narrows it.</summary>
+    private const int MostFound = 500;
+
     private readonly ILedger _ledger;
     private readonly Page _page;
     private readonly List<Finding> _all;
     private List<Finding>? _named;
+    private Holdings? _holdings;
 
     /// <summary>Gathers what can be found.</summary>
     /// <param name="ledger">The ledger.</param>
@@ -33,7 +38,8 @@ internal sealed class Findings
     /// <summary>What fits the typed letters, the nearest first; without letters all that can be done.</summary>
     public IReadOnlyList<Finding> For(string typed) => typed.Trim() is { Length: > 0 } words
         ? [.. _all.Concat(Named(words)).Select(one => (One: one, Distance: WordMatch.Of(words, one)))
-            .Where(one => one.Distance is not null).OrderBy(one => one.Distance).Select(one => one.One)]
+            .Where(one => one.Distance is not null).OrderBy(one => one.Distance).Take(MostFound)
+            .Select(one => one.One)]
         : _all;
 
     private IEnumerable<Finding> Everywhere(IReadOnlyList<TableModel> screens, CommonKeys common)
@@ -73,21 +79,29 @@ internal sealed class Findings
     }
 
     /// <summary>What has a name; it is read only once something is typed.</summary>
-    private List<Finding> Named(string words) => _page.TakesTyping ? [] : [.. _named ??= [.. Names()], .. Sheet(words)];
-
-    private IEnumerable<Finding> Names()
+    private IEnumerable<Finding> Named(string words)
     {
-        var holdings = _ledger.HoldingsOn(_ledger.Today);
+        if (_page.TakesTyping)
+            return [];
+        var holdings = _holdings ??= _ledger.HoldingsOn(_ledger.Today);
+        return [.. Catalogued(holdings), .. _named ??= [.. Names(holdings)], .. Sheet(words)];
+    }
+
+    /// <summary>What there may be thousands of is not kept from one letter to the next.</summary>
+    private static IEnumerable<Finding> Catalogued(Holdings holdings)
+    {
         foreach (var item in holdings.ItemNames)
             yield return Named(
-                item.Code, "Shelf", $"{item.Kind.Name()}: {item.Name}",
-                new ScreenStep("Shelf", item.Code));
+                item.Code, "Shelf", $"{item.Kind.Name()}: {item.Name}", new ScreenStep("Shelf", item.Code));
+        foreach (var holder in holdings.Film.Names)
+            yield return Named(
+                holder.Code, "Holders", $"holder {holder.Format}", new ScreenStep("Holders", holder.Code));
+    }
+
+    private IEnumerable<Finding> Names(Holdings holdings)
+    {
         foreach (var bath in holdings.Baths)
             yield return Named(bath.Code, "Baths", $"bath of {bath.Item}", new ScreenStep("Baths", bath.Code));
-        foreach (var holder in holdings.Film.Holders)
-            yield return Named(
-                holder.Code, "Holders", $"holder {holder.Format.Code}",
-                new ScreenStep("Holders", holder.Code));
         foreach (var box in holdings.Film.ExposedBoxes)
             yield return Named(box.Code, "Holders", "box of exposed sheets", new ScreenStep("Holders", box.Code));
         foreach (var container in holdings.Containers)

@@ -33,9 +33,14 @@ internal static class WordMatch
         _ => null,
     };
 
-    private static bool BeginsAWord(string text, string word) =>
-        text.Split(Gaps, StringSplitOptions.RemoveEmptyEntries)
-            .Any(one => one.StartsWith(word, StringComparison.OrdinalIgnoreCase));
+    private static bool BeginsAWord(string text, string word)
+    {
+        var at = -1;
+        while ((at = text.IndexOf(word, at + 1, StringComparison.OrdinalIgnoreCase)) >= 0)
+            if (at == 0 || Gaps.Contains(text[at - 1]))
+                return true;
+        return false;
+    }
 
     /// <summary>Whether the letters stand in the text in their order, from its first letter on.</summary>
     private static bool IsWithin(string text, string letters)

@@ -21,11 +21,11 @@ internal static class HolderGrid
     public static IEnumerable<string> Of(FilmRegister film, FilmSettings limits, LocalDate today,
         string? selected, int width)
     {
-        var codes = film.Codes;
-        var first = codes.TakeWhile(code => code != selected).Count() is var at && at < codes.Count
+        var names = film.Names;
+        var first = names.TakeWhile(name => name.Code != selected).Count() is var at && at < names.Count
             ? at / MostShown * MostShown
             : 0;
-        var shown = codes.Skip(first).Take(MostShown).ToList();
+        var shown = names.Skip(first).Take(MostShown).Select(name => name.Code).ToList();
         var cells = shown.Select(code => Cell(film.Holder(code)!, film, limits, today, code == selected)).ToList();
         if (cells.Count == 0)
             return [];
@@ -34,9 +34,9 @@ internal static class HolderGrid
         [
             .. cells.Select(text => text.PadRight(cell)).Chunk(Math.Max(1, width / cell))
                 .Select(line => string.Concat(line).TrimEnd()),
-            .. shown.Count == codes.Count
+            .. shown.Count == names.Count
                 ? []
-                : Paragraph.Of($"{shown[0]} to {shown[^1]}, of {codes.Count} holders", width),
+                : Paragraph.Of($"{shown[0]} to {shown[^1]}, of {names.Count} holders", width),
         ];
     }
 

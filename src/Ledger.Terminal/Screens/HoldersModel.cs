@@ -10,7 +10,7 @@ namespace Ledger.Terminal.Screens;
 internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
 {
     private Holdings _holdings = new(ledger.Today);
-    private IReadOnlyList<string> _holders = [];
+    private IReadOnlyList<HolderName> _holders = [];
     private IReadOnlyList<ExposedBox> _boxes = [];
 
     public override string Name => "Holders";
@@ -71,11 +71,12 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     public override void Refresh()
     {
         _holdings = Ledger.HoldingsOn(Today);
-        _holders = _holdings.Film.Codes;
+        _holders = _holdings.Film.Names;
         _boxes = [.. _holdings.Film.ExposedBoxes];
     }
 
-    public override string IdOf(int row) => row < _holders.Count ? _holders[row] : _boxes[row - _holders.Count].Code;
+    public override string IdOf(int row) =>
+        row < _holders.Count ? _holders[row].Code : _boxes[row - _holders.Count].Code;
 
     /// <summary>All are looked up at once where all are asked for.</summary>
     public override void Reach(int row)
@@ -115,9 +116,9 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     private EntryKeys Entries =>
         new(Ledger, row => new(HolderAt(row) is null ? SubjectKind.Place : SubjectKind.Holder, IdOf(row)));
 
-    private string? HolderAt(int row) => row >= 0 && row < _holders.Count ? _holders[row] : null;
+    private string? HolderAt(int row) => row >= 0 && row < _holders.Count ? _holders[row].Code : null;
 
-    private Holder HolderIn(int row) => _holdings.Film.Holder(_holders[row]) ?? throw Gone(_holders[row]);
+    private Holder HolderIn(int row) => _holdings.Film.Holder(_holders[row].Code) ?? throw Gone(_holders[row].Code);
 
     private string Place(int row) => row < 0 ? "" : IdOf(row);
 

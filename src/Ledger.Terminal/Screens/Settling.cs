@@ -47,7 +47,8 @@ internal sealed class Settling(ILedger ledger, Holdings holdings, IReadOnlyList<
             return Discarded(code, () => new FormStep(new BathForm(ledger, code)));
         var first = second == bath ? bath.PairedWith! : code;
         return holdings.IsAtCeiling(second)
-            ? Discarded(second.Code, () => Discarded(first, () => new FormStep(new BathForm(ledger, first)), code), code)
+            ? Discarded(second.Code,
+                () => Discarded(first, () => new FormStep(new BathForm(ledger, first)), code), code)
             : new FormStep(new KindForm(ledger, "rotation", ("bath", first)));
     }
 

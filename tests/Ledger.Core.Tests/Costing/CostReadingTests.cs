@@ -4,6 +4,7 @@ namespace Ledger.Core.Tests.Costing;
 public sealed class CostReadingTests
 {
     private readonly CostReading _reading;
+    private readonly IReadOnlyList<SessionUse> _sessions;
 
     public CostReadingTests()
     {
@@ -15,6 +16,7 @@ public sealed class CostReadingTests
         ledger.Post("bath bath=F2 working_ml=500");
         ledger.Post("discard what=F1");
         _reading = new(Facts.Of(ledger));
+        _sessions = Facts.SessionsOf(ledger);
     }
 
     /// <summary>
@@ -107,11 +109,11 @@ public sealed class CostReadingTests
     [Fact]
     public void A_print_session_of_the_same_name_stands_apart_and_all_of_them_by_date()
     {
-        var (first, date) = (_reading.Facts.Sessions[0], _reading.Facts.Sessions[0].Date);
+        var (first, date) = (_sessions[0], _sessions[0].Date);
         PrintUse[] prints = [new(90, "S1", date.PlusDays(-1), Money.Of(2), []),
             new(91, "S2", date.PlusDays(1), Money.Of(3), [])];
-        SessionUse[] sessions = [.. _reading.Facts.Sessions,
-            first with { Session = "A9", Date = date.PlusDays(2), Entry = 92 }];
+        var sessions = SessionCosts.Of(
+            [.. _sessions, first with { Session = "A9", Date = date.PlusDays(2), Entry = 92 }]);
         var slices = CostSlices.Of(new(_reading.Facts with { Prints = prints, Sessions = sessions }),
             CostGrouping.Session);
         Assert.Equal(
@@ -122,10 +124,10 @@ public sealed class CostReadingTests
     [Fact]
     public void A_film_that_is_called_prints_is_no_print_session()
     {
-        var sessions = _reading.Facts.Sessions.Select(
+        var sessions = _sessions.Select(
             session => session with { Lines = [.. session.Lines.Select(line => line with { Item = "prints" })] });
         PrintUse[] prints = [new(90, "P1", _reading.Facts.To, Money.Of(2), [])];
-        var slices = CostSlices.Of(new(_reading.Facts with { Prints = prints, Sessions = [.. sessions], Losses = [] }),
+        var slices = CostSlices.Of(new(_reading.Facts with { Prints = prints, Sessions = SessionCosts.Of(sessions), Losses = [] }),
             CostGrouping.Film);
         Assert.Equal(["0.00", "0.00", "2.00"],
             slices.OrderBy(slice => slice.Prints).Select(slice => slice.Prints.Text(MeasureStyle.Metric)));
@@ -138,7 +140,7 @@ public sealed class CostReadingTests
         Assert.Equal(1, budget.Days);
         Assert.Equal(_reading.Used.Millionths * 487 / 16, budget.UsedPerMonth.Millionths);
         Assert.True(budget.Left < Money.Zero);
-        Assert.Null(BudgetReading.Of(new(_reading.Facts with { Sessions = [], Losses = [] }), Money.Of(100)));
+        Assert.Null(BudgetReading.Of(new(_reading.Facts with { Sessions = SessionCosts.Of([]), Losses = [] }), Money.Of(100)));
     }
 
     [Fact]

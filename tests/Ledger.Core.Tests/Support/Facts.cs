@@ -8,7 +8,7 @@ internal static class Facts
         var standing = ledger.Standing.ToList();
         var movements = standing.SelectMany(posting => posting.Movements).ToList();
         var baths = Baths(standing);
-        var sessions = Sessions(standing, baths, ledger).ToList();
+        var sessions = SessionCosts.Of(Sessions(standing, baths, ledger));
         return new(
             Some.Earlier,
             Some.Today,
@@ -29,6 +29,13 @@ internal static class Facts
                 .. standing.SelectMany(
                     posting => posting.Movements.SelectMany(movement => Losses(posting, movement, ledger)))],
         };
+    }
+
+    /// <summary>What the sessions of the ledger used.</summary>
+    public static IReadOnlyList<SessionUse> SessionsOf(InMemoryLedger ledger)
+    {
+        var standing = ledger.Standing.ToList();
+        return [.. Sessions(standing, Baths(standing), ledger)];
     }
 
     private static IEnumerable<StockLoss> Losses(Posting posting, Movement movement, InMemoryLedger ledger)

@@ -76,7 +76,7 @@ public sealed partial class CostReportTests
     public void A_period_without_work_has_no_charts_and_says_so()
     {
         var empty = new CostFacts(new(2026, 1, 1), new(2026, 3, 31), Money.Zero, Money.Zero,
-            Money.Zero, Money.Zero, [], Money.Zero, [], []);
+            Money.Zero, Money.Zero, [], Money.Zero, [], SessionCosts.Of([]));
         var page = CostReport.Of(new(empty), CostFormula.SpecificLot, [], Settings.Default, []);
         Assert.Empty(Drawings(page));
         Assert.Contains("No film was used.", Plain(page), StringComparison.Ordinal);
@@ -141,7 +141,8 @@ public sealed partial class CostReportTests
     }
 
     private static CostFacts Facts(LocalDate from, LocalDate to, params SessionUse[] sessions) =>
-        new(from, to, Money.Zero, Money.Of(325), Money.Zero, Money.Zero, [], Money.Zero, [], sessions);
+        new(from, to, Money.Zero, Money.Of(325), Money.Zero, Money.Zero, [], Money.Zero, [],
+            SessionCosts.Of(sessions));
 
     private static SessionUse Session(string name, LocalDate date, params FilmUse[] lines) =>
         new(name, date, Money.Of(1), Money.Of(0.5m), Money.Of(0.5m), [], lines);

@@ -146,8 +146,8 @@ public sealed class ReconcilingTests : IDisposable
         _file.Accept(new Discard { Key = Some.Key(), Date = Some.Day(8, 8), What = "F1", Reason = "spent" });
         var (from, to) = (Some.Day(1, 1), Some.Day(12, 31));
         var posted = new CostReading(_file.Ledger.Costs(from, to));
-        var anew = new CostReading(Recosting.Of(posted.Facts,
-            new(_file.Ledger.StockMoves(to), CostFormula.SpecificLot, from)));
+        var recosting = new Recosting(new(_file.Ledger.StockMoves(to), CostFormula.SpecificLot, from));
+        var anew = new CostReading(recosting.Of(_file.Ledger.Costs(from, to, recosted: recosting.Of)));
         Assert.Equal(Figures(posted), Figures(anew));
         Assert.Equal(posted.Sheets, anew.Sheets);
         Assert.Equal(posted.Facts.Losses.OrderBy(loss => loss.Date), anew.Facts.Losses.OrderBy(loss => loss.Date));

@@ -113,16 +113,17 @@ public sealed class FakeLedger(LocalDate today) : ILedger, IPast
     /// <summary>
     /// The film of the sessions; the chemistry and the stock are left out, which the screens do not need.
     /// </summary>
-    public CostFacts Costs(LocalDate from, LocalDate to, LocalDate? fatesOn = null)
+    public CostFacts Costs(LocalDate from, LocalDate to, LocalDate? fatesOn = null,
+        Func<SessionUse, SessionUse>? recosted = null)
     {
         var sessions = Standing.Where(posted => posted.Posting.Entry is SessionLog && posted.Entry.Date >= from
             && posted.Entry.Date <= to);
         return new(
             from, to, Money.Zero, Money.Zero, Money.Zero, Money.Zero, [], Money.Zero, [],
-            [.. sessions.Select(Record).Select(session => new SessionUse(
+            SessionCosts.Of(sessions.Select(Record).Select(session => new SessionUse(
                 session.Session, session.Date, Money.Zero, Money.Zero, Money.Zero, [],
                 [.. session.Lines.Select(line => new FilmUse(line.Item, line.Sheets, line.Area,
-                    line.Cost, line.Fate))]))]);
+                    line.Cost, line.Fate))]))));
     }
 
     public JournalEntry? Find(long number) => Entries.FirstOrDefault(entry => entry.Number == number);

@@ -11,7 +11,7 @@ internal static class HolderDefinitionKind
     private const int MostSides = 50;
 
     private static Film.Holder? Last(Holdings holdings) =>
-        holdings.Film.Codes is [.., var last] ? holdings.Film.Holder(last) : null;
+        holdings.Film.Names is [.., var last] ? holdings.Film.Holder(last.Code) : null;
 
     private static readonly Field<string> Holder = new("holder", Notations.Name("HOLDER"))
     {

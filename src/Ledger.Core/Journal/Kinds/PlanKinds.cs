@@ -63,7 +63,7 @@ internal static class PlanKind
     private static readonly Field<string> Holder = new("holder", Notations.Known("HOLDER"))
     {
         Help = "the holder, if known: its two sides go into different batches", Example = "", Width = 4, Keyword = "in",
-        Choices = (_, holdings) => holdings.Film.Codes,
+        Choices = (_, holdings) => holdings.Film.Names.Select(holder => holder.Code),
     };
 
     private static readonly Field<int> Batch = new("batch", Notations.Whole(1, 99))

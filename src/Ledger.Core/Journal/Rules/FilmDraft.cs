@@ -176,7 +176,7 @@ internal sealed class FilmDraft(Draft draft)
             Register.LastHolder == 0
                 ? $"there is no holder side \"{name}\"; record the holder first"
                 : $"there is no holder side \"{name}\"; known holders: "
-                    + string.Join(", ", Register.Codes.Take(12)));
+                    + string.Join(", ", Register.Names.Take(12).Select(holder => holder.Code)));
     }
 
     private IReadOnlyList<Sheet> FindForSession(string name)
