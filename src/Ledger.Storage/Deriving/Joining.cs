@@ -29,14 +29,17 @@ internal sealed class Joining(SqliteConnection connection, Snapshot inside, Loca
             return Refused(conflict);
         _log.Merge(news.Select(one => one.Said));
         var writer = new EntryWriter(connection);
-        foreach (var (said, names) in news.OrderBy(one => one.Said.RecordedAt, StringComparer.Ordinal)
+        foreach (var (said, _) in news.OrderBy(one => one.Said.RecordedAt, StringComparer.Ordinal)
             .ThenBy(one => one.Said.Key, StringComparer.Ordinal))
         {
             // What an earlier version defined stands in its own entries, or in none.
             if (!said.Key.StartsWith(Horizon.Prefix, StringComparison.Ordinal))
                 writer.WriteJoined(said);
-            _log.Keep(said.Key, names);
         }
+
+        // What stood in both may have given further names since, by an amendment of one side.
+        foreach (var (said, names) in other)
+            _log.Keep(said.Key, names);
 
         var derivation = new Derivation(connection, inside, today);
         try
@@ -86,7 +89,7 @@ internal sealed class Joining(SqliteConnection connection, Snapshot inside, Loca
             if (_log.About(said.About!).Any(own => !theirs.Contains(own.Key)))
                 return $"entry {said.About} was taken back or amended in both ledgers; take that back in one of them, "
                     + "then join";
-        foreach (var (said, names) in news)
+        foreach (var (said, names) in other)
             foreach (var name in names)
                 if (connection.QueryFirstOrDefault<string?>(
                     "SELECT key FROM said_name WHERE series = @Series AND number = "

@@ -64,14 +64,14 @@ internal sealed class CostReader(Snapshot snapshot)
     }
 
     /// <summary>
-    /// The period by quarters of a year, as far as the journal goes: what sessions used is held of one at a time.
+    /// The period by months, as far as the journal goes: what sessions used is held of one at a time.
     /// </summary>
     private IEnumerable<(string From, string To)> Parts(LocalDate from, LocalDate to)
     {
         var (first, last) = (Day("SELECT min(date) FROM entry"), Day("SELECT max(date) FROM entry"));
         var end = LocalDate.Min(to, last ?? to);
-        for (var day = LocalDate.Max(from, first ?? from); day <= end; day = day.PlusMonths(3))
-            yield return (Dates.Text(day), Dates.Text(LocalDate.Min(day.PlusMonths(3).PlusDays(-1), end)));
+        for (var day = LocalDate.Max(from, first ?? from); day <= end; day = day.PlusMonths(1))
+            yield return (Dates.Text(day), Dates.Text(LocalDate.Min(day.PlusMonths(1).PlusDays(-1), end)));
     }
 
     private LocalDate? Day(string sql) => Days.ReadOptional(snapshot.Connection.ExecuteScalar<string?>(sql));

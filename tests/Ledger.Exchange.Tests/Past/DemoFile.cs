@@ -1,4 +1,3 @@
-using Ledger.Storage.Upkeep;
 using NodaTime.Testing;
 
 namespace Ledger.Exchange.Tests.Past;
@@ -55,27 +54,12 @@ internal sealed class DemoFile : IDisposable
         Reason = "mistyped",
     };
 
-    /// <summary>
-    /// All that follows from what was said, row by row. The journal's heads of undos and amendments, and when each
-    /// entry was recorded, are left out: they tell how a state came about.
-    /// </summary>
-    public IReadOnlyList<string> State() =>
-    [
-        .. new Comparison(Ledger.Connection).Dump(Ledger.Connection)
-            .Where(row => !row.StartsWith("entry: ", StringComparison.Ordinal)
-                || !(row.Contains("kind undo", StringComparison.Ordinal)
-                    || row.Contains("kind amendment", StringComparison.Ordinal)))
-            .Select(row => row.StartsWith("entry: ", StringComparison.Ordinal)
-                ? Without(Without(row, "recorded_at"), "ord")
-                : row),
-    ];
+    /// <summary>All that follows from what was said, row by row.</summary>
+    public IReadOnlyList<string> State() => LedgerState.Of(Ledger);
 
     public void Dispose()
     {
         Ledger.Dispose();
         Directory.Delete(_folder, recursive: true);
     }
-
-    private static string Without(string row, string column) =>
-        System.Text.RegularExpressions.Regex.Replace(row, $", {column} [^,]*", "");
 }

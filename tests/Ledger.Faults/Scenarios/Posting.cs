@@ -54,7 +54,8 @@ public class Posting(string name, int entries, string? acknowledgement,
     }
 
     /// <summary>A message that could not be written cannot be asked to say anything.</summary>
-    private static bool SaysSo(Ran ran) =>
+    private bool SaysSo(Ran ran) =>
         ran.Errors.Contains("recorded", StringComparison.Ordinal)
+            || (acknowledgement is not null && ran.Errors.Contains(acknowledgement, StringComparison.Ordinal))
             || ran.Calls.Any(call => call.EndsWith("the messages", StringComparison.Ordinal));
 }

@@ -14,7 +14,7 @@ public sealed class ModelTests
         Gen.Select(Gen.Int[0, 10], Gen.Int[0, 3], Gen.Int[-1, 60], Gen.Int[1, 4]).Array[1, 30];
 
     /// <summary>How many lives a test run tries; TRAYLEDGER_LIVES says another number.</summary>
-    private static readonly int Lives = int.TryParse(Environment.GetEnvironmentVariable("TRAYLEDGER_LIVES"),
+    internal static readonly int Lives = int.TryParse(Environment.GetEnvironmentVariable("TRAYLEDGER_LIVES"),
         out var lives) ? lives : 40;
 
     [Fact]
