@@ -46,7 +46,7 @@ snooze:q
 entries:3 j
 trace:3 .
 at-risk:3 . v
-find-a-sheet:F2 find-a-sheet Enter
+find-a-sheet:F2 find Space a Space sheet Enter
 faults:F2 faults Enter
 amend:4 e
 undo:7 u

@@ -146,7 +146,9 @@ internal sealed class FinderBox : View
                 return row == 0 ? "Nothing is found by that." : "";
             var found = _found[row];
             var line = $" {found.Key.PadRight(KeyWidth)}{found.Name.PadRight(NameWidth - 1)} {About(found)}";
-            return line.Length > Viewport.Width ? line[..Math.Max(0, Viewport.Width - 1)] + "…" : line;
+            // The last column is for the bar.
+            var width = Math.Max(1, Viewport.Width - 1);
+            return line.Length > width ? line[..(width - 1)] + "…" : line;
         }
     }
 }

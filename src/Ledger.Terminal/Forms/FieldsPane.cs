@@ -1,9 +1,10 @@
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Themes;
 
 namespace Ledger.Terminal.Forms;
 
 /// <summary>
-/// The rows of a form. They scroll with the cursor, and a mark at the edge says that there is more above or below.
+/// The rows of a form. They scroll with the cursor, and a bar at the edge says that there is more above or below.
 /// </summary>
 internal sealed class FieldsPane : View
 {
@@ -46,10 +47,10 @@ internal sealed class FieldsPane : View
     protected override bool OnDrawingContent(DrawContext? context)
     {
         SetAttributeForRole(Style.Text);
-        if (Viewport.Y > 0)
-            AddStr(Viewport.Width - 1, 0, "^");
-        if (Viewport.Y + Viewport.Height < _rows)
-            AddStr(Viewport.Width - 1, Viewport.Height - 1, "v");
+        var bar = new EdgeBar(Viewport.Y, _rows, Viewport.Height);
+        for (var line = 0; line < bar.Height; line++)
+            if (bar.At(line) is not ' ' and var sign)
+                AddStr(Viewport.Width - 1, line, sign.ToString());
         return true;
     }
 }

@@ -65,7 +65,8 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
                 .OrderBy(reading => reading.Suggestion?.OrderBy ?? LocalDate.MaxIsoValue)
                 .ThenBy(reading => reading.Item.Code, StringComparer.OrdinalIgnoreCase),
         ];
-        var inUse = _readings.Select(reading => reading.Item.Code).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var inUse = _holdings.ItemsInUse.Concat(_readings.Select(reading => reading.Item)).Select(item => item.Code)
+            .ToHashSet(StringComparer.OrdinalIgnoreCase);
         _others =
         [
             .. _holdings.ItemNames.Where(item => !item.IsMixed && !inUse.Contains(item.Code))

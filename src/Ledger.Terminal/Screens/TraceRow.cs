@@ -1,3 +1,5 @@
+using Ledger.Terminal.Pages;
+
 namespace Ledger.Terminal.Screens;
 
 /// <summary>A row of a trace: a thing that was come through, a sheet that shares it, or something at risk.</summary>
@@ -47,9 +49,9 @@ internal sealed record TraceRow(string Way, string Name, LocalDate? On, string T
     public static IEnumerable<TraceRow> Of(RiskReading risk) =>
     [
         .. risk.Things.Select(thing => new TraceRow("keep apart", thing.Name, null,
-            thing.ToDo.Replace("`", "", StringComparison.Ordinal), "")
+            RefusalText.Words(thing.ToDo), "")
         {
-            Facts = [("What", thing.Text), ("Do", thing.ToDo.Replace("`", "", StringComparison.Ordinal))],
+            Facts = [("What", thing.Text), ("Do", RefusalText.Words(thing.ToDo))],
         }),
         .. risk.Sheets.Select(sheet => Of(
             sheet.Level.Name(), sheet.Card, sheet.On,

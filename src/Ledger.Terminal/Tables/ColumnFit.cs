@@ -44,6 +44,17 @@ internal static class ColumnFit
     public static int Whole(IReadOnlyList<TableColumn> columns, IReadOnlyList<int> needed) =>
         columns.Select((column, i) => Math.Max(Math.Min(needed[i], column.Most), column.Heading.Length) + 2).Sum();
 
+    /// <summary>What is left of the width goes to the last column that is there, unless that has figures.</summary>
+    /// <param name="widths">The widths, which are changed.</param>
+    /// <param name="columns">The columns.</param>
+    /// <param name="available">What there is.</param>
+    public static void FillUp(int[] widths, IReadOnlyList<TableColumn> columns, int available)
+    {
+        var last = Array.FindLastIndex(widths, width => width > 0);
+        if (!columns[last].IsFigure)
+            widths[last] += Math.Max(0, available - Taken(widths));
+    }
+
     private static int[] Shrunk(IReadOnlyList<TableColumn> columns, IReadOnlyList<int> needed, int shown, int available)
     {
         var widths = new int[columns.Count];

@@ -82,8 +82,9 @@ internal sealed class LedgerTable : TableView
         var columns = _model.Columns;
         int[] needed = [.. columns.Select((_, i) => Widest(i))];
         Needed = ColumnFit.Whole(columns, needed);
-        // The last column of the screen is for the marks that say that there is more.
+        // The last column of the screen is for the bar that says that there is more: it hides no end of a text.
         var widths = ColumnFit.Of(columns, needed, Viewport.Width - 1);
+        ColumnFit.FillUp(widths, columns, Viewport.Width - 1);
         for (var i = 0; i < widths.Length; i++)
         {
             var style = Style.GetOrCreateColumnStyle(i);
@@ -93,7 +94,7 @@ internal sealed class LedgerTable : TableView
             style.Alignment = columns[i].IsFigure ? Alignment.End : Alignment.Start;
         }
 
-        Style.ExpandLastColumn = !columns[Array.FindLastIndex(widths, width => width > 0)].IsFigure;
+        Style.ExpandLastColumn = false;
         Update();
     }
 
