@@ -5,21 +5,21 @@ using Terminal.Gui.Drivers;
 namespace Ledger.Terminal.Blocks;
 
 /// <summary>
-/// Blocks of text that can be scrolled: under each other, or side by side where the pane is broad and low. A mark at
-/// the edge says that there is more.
+/// Blocks of text that can be scrolled: under each other, or side by side where the pane is broad and too low for that.
+/// A mark at the edge says that there is more.
 /// </summary>
 internal sealed class TextPane : View
 {
     private const int BroadFrom = 70;
-    private const int LowUpTo = 14;
     private const int Gutter = 3;
 
     private IReadOnlyList<Block> _blocks = [];
     private List<Line[]> _rows = [];
     private int _top;
+    private bool _isSideBySide;
 
     /// <summary>Whether blocks stand side by side where there is room for it.</summary>
-    public bool MaySpread { get; init; } = true;
+    public bool MaySpread { get; init; }
 
     public TextPane()
     {
@@ -97,25 +97,25 @@ internal sealed class TextPane : View
 
     private EdgeBar Bar => new(_top, _rows.Count, Viewport.Height);
 
-    private bool IsSideBySide => MaySpread && _blocks.Count > 1 && Viewport.Width >= BroadFrom
-        && Viewport.Height <= LowUpTo;
-
-    private int ColumnWidth() => IsSideBySide ? (Viewport.Width - 2 - Gutter) / 2 : Viewport.Width - 2;
+    private int ColumnWidth() => _isSideBySide ? (Viewport.Width - 2 - Gutter) / 2 : Viewport.Width - 2;
 
     private void Arrange()
     {
         if (Viewport.Width <= 0)
             return;
-        var width = ColumnWidth();
-        if (IsSideBySide)
+        _isSideBySide = false;
+        _rows = [.. Lines(_blocks, ColumnWidth()).Select(line => new[] { line })];
+        _isSideBySide = MaySpread && _blocks.Count > 1 && Viewport.Width >= BroadFrom
+            && _rows.Count > Viewport.Height;
+        if (_isSideBySide)
         {
+            var width = ColumnWidth();
             var left = Lines(_blocks.Take(1), width).ToList();
             var right = Lines(_blocks.Skip(1), width).ToList();
             _rows = [.. Enumerable.Range(0, Math.Max(left.Count, right.Count))
                 .Select(i => new[] { At(left, i), At(right, i) })];
         }
-        else
-            _rows = [.. Lines(_blocks, width).Select(line => new[] { line })];
+
         Scroll(0);
     }
 

@@ -26,7 +26,7 @@ internal sealed class FormPage : Page
     private readonly Label _cautions = new() { X = 1, Width = Dim.Fill(1), Height = 0 };
     private readonly FieldsPane _fields = new() { X = 1 };
     private readonly Label _hint = new() { X = 1, Width = Dim.Fill(1), Height = 1 };
-    private readonly TextPane _outcome = new() { X = 1, Width = Dim.Fill(), Height = Dim.Fill(), MaySpread = false };
+    private readonly TextPane _outcome = new() { X = 1, Width = Dim.Fill(), Height = Dim.Fill() };
     private readonly List<(FormField Field, View Box)> _boxes = [];
     private readonly ChoiceList _choices;
     private View? _save;

@@ -12,7 +12,7 @@ internal sealed class ReadPage : Page
     public ReadPage(ReadStep step)
     {
         _step = step;
-        var text = new TextPane { X = 1, Width = Dim.Fill(), Height = Dim.Fill(), MaySpread = false };
+        var text = new TextPane { X = 1, Width = Dim.Fill(), Height = Dim.Fill() };
         Add(text);
         text.Show(step.Blocks);
     }

@@ -12,7 +12,7 @@ internal sealed class WorkPage : Page
     private const int Steps = 100;
 
     private readonly Work _work;
-    private readonly TextPane _text = new() { X = 1, Width = Dim.Fill(), Height = Dim.Fill(), MaySpread = false };
+    private readonly TextPane _text = new() { X = 1, Width = Dim.Fill(), Height = Dim.Fill() };
     private readonly CancellationTokenSource _cancel = new();
     private Task _running = Task.CompletedTask;
     private UpkeepReport? _report;

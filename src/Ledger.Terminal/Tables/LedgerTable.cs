@@ -17,6 +17,7 @@ internal sealed class LedgerTable : TableView
     private const int HeaderHeight = 2;
     private const int WheelRows = 3;
     private readonly TableModel _model;
+    private int[] _widest = [];
     private int _fitted;
     private Size _seen;
 
@@ -45,6 +46,9 @@ internal sealed class LedgerTable : TableView
     public void Show(int place)
     {
         Table = new ModelTable(_model);
+        _widest = [.. _model.Columns.Select((_, i) => Widest(i))];
+        if (!_model.Sift.IsFinding)
+            Needed = ColumnFit.Whole(_model.Columns, _widest);
         Fit();
         if (place < 0)
             return;
@@ -52,7 +56,9 @@ internal sealed class LedgerTable : TableView
         EnsureCursorIsVisible();
     }
 
-    /// <summary>The width at which no column stays away and nothing is cut.</summary>
+    /// <summary>
+    /// The width at which no column stays away and nothing is cut; of all rows, also while some are looked for.
+    /// </summary>
     public int Needed { get; private set; }
 
     /// <summary>Scrolls to the selected row.</summary>
@@ -80,10 +86,8 @@ internal sealed class LedgerTable : TableView
             return;
         _fitted = Viewport.Width;
         var columns = _model.Columns;
-        int[] needed = [.. columns.Select((_, i) => Widest(i))];
-        Needed = ColumnFit.Whole(columns, needed);
         // The last column of the screen is for the bar that says that there is more: it hides no end of a text.
-        var widths = ColumnFit.Of(columns, needed, Viewport.Width - 1);
+        var widths = ColumnFit.Of(columns, _widest, Viewport.Width - 1);
         ColumnFit.FillUp(widths, columns, Viewport.Width - 1);
         for (var i = 0; i < widths.Length; i++)
         {

@@ -16,7 +16,7 @@ internal sealed class TablePage : Page
     private readonly LedgerTable _table;
     private readonly Label _empty;
     private readonly Rule _edge = new();
-    private readonly TextPane _details = new();
+    private readonly TextPane _details = new() { MaySpread = true };
     private readonly FindLine _find;
     private bool _isBinding;
     private bool _isDue;
@@ -270,16 +270,17 @@ internal sealed class TablePage : Page
     /// <summary>The line above, while something is looked for.</summary>
     private int Top => _find.Visible ? 1 : 0;
 
-    private bool IsBeside => Viewport.Width >= BesideFrom;
-
     /// <summary>
-    /// Beside its details the table takes what its columns need; the details keep what they can be read in.
+    /// The details stand beside the table where neither is cut for it; otherwise below, so that the table has the whole
+    /// width.
     /// </summary>
-    private int TableWidth =>
-        IsBeside ? Math.Clamp(_table.Needed + 2, Viewport.Width * 55 / 100, Viewport.Width - DetailsLeast)
-            : Viewport.Width;
+    private bool IsBeside =>
+        Viewport.Width >= BesideFrom && _table.Needed + 2 <= Viewport.Width - DetailsLeast;
 
-    /// <summary>On a narrow screen the table takes what its rows need, up to half.</summary>
+    private int TableWidth =>
+        IsBeside ? Math.Max(_table.Needed + 2, Viewport.Width * 55 / 100) : Viewport.Width;
+
+    /// <summary>Above its details the table takes what its rows need, up to half.</summary>
     private int TableHeight =>
         IsBeside ? Viewport.Height - Top : Math.Clamp(_model.ShownCount + 3, 5, Math.Max(5, Viewport.Height / 2));
 

@@ -1,8 +1,21 @@
 namespace Ledger.Terminal.Tests.Tables;
 
 /// <summary>A narrow screen leaves out in a stated order, and one key shows what it leaves out.</summary>
-public sealed class CutTextTests
+public sealed class CutTextTests : OnTheDemoYear
 {
+    /// <summary>Where a table needs the whole width, its details stand below it, not beside it.</summary>
+    [Theory]
+    [InlineData('2', "Corvane Fen 80 roll", "Enough for")]
+    [InlineData('3', "15 of 8x10", "Sheets left")]
+    [InlineData('6', "exposed E01-1, E01-2, E02-1 for N: kiln from the north side", "Taken back")]
+    [InlineData('1', "like 1 more, was loaded 85 days ago, on", "By")]
+    public void A_wide_screen_gives_its_width_to_the_table_that_needs_it(char digit, string whole, string heading)
+    {
+        var screen = Look(120, 40).Type($"{digit}");
+        Assert.Contains(screen.Lines, line => line.Contains(whole, StringComparison.Ordinal));
+        Assert.Contains(heading, screen.Lines[2], StringComparison.Ordinal);
+    }
+
     [Fact]
     public void At_every_width_the_columns_that_stay_away_are_the_first_of_the_stated_order() => Assert.All(
         MainScreens.Of(Some.Ledger(), new FakeUpkeep(), "ledger.db"), screen =>
