@@ -19,6 +19,22 @@ public sealed class NewFileTests : IDisposable
         Assert.True(File.Exists(Target));
     }
 
+    /// <summary>A disk that could not delete the log let the file itself have its name.</summary>
+    [Fact]
+    public void A_log_whose_file_is_gone_goes_with_the_next_file()
+    {
+        var (log, mine) = ($"{LeftOver("0123456789abcdef0123456789abcdef")}-wal", $"{LeftOver("mine")}-wal");
+        foreach (var left in new[] { log, mine })
+        {
+            File.Move(left[..^4], left);
+            Assert.True(File.Exists(left));
+        }
+
+        _file.Ledger.BackUp(Target);
+        Assert.False(File.Exists(log));
+        Assert.Equal("something", File.ReadAllText(mine));
+    }
+
     [Fact]
     public void What_another_program_is_writing_stays()
     {

@@ -65,6 +65,10 @@ internal sealed class UnfinishedFile : IDisposable
         {
             foreach (var path in Directory.EnumerateFiles(folder, $"{Beginning}*{Ending}").Where(IsOurs))
                 DeleteUnlessHeld(path);
+            foreach (var ending in Beside)
+                foreach (var beside in Directory.EnumerateFiles(folder, $"{Beginning}*{Ending}{ending}"))
+                    if (IsOurs(beside[..^ending.Length]) && !File.Exists(beside[..^ending.Length]))
+                        File.Delete(beside);
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
@@ -72,7 +76,10 @@ internal sealed class UnfinishedFile : IDisposable
         }
     }
 
-    /// <summary>Gives it its name.</summary>
+    /// <summary>
+    /// Gives it its name. What SQLite could not delete beside it is empty of anything that counts, and stays for the
+    /// next program that writes here.
+    /// </summary>
     public void Become(string target, bool isReplacing)
     {
         File.Move(Path, target, isReplacing);
