@@ -77,14 +77,22 @@ internal sealed class UnfinishedFile : IDisposable
     }
 
     /// <summary>
-    /// Gives it its name. What SQLite could not delete beside it is empty of anything that counts, and stays for the
-    /// next program that writes here.
+    /// Gives it its name. What SQLite could not delete beside it holds nothing that counts: it is deleted now, or by
+    /// the next program that writes here.
     /// </summary>
     public void Become(string target, bool isReplacing)
     {
         File.Move(Path, target, isReplacing);
         _isGone = true;
         _hold.Dispose();
+        try
+        {
+            DeleteBeside(Path);
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            // The file has its name, which is what was asked for.
+        }
     }
 
     /// <summary>Deletes it, unless it has its name.</summary>
