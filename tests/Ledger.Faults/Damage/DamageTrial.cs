@@ -38,7 +38,8 @@ public static class DamageTrial
         if (check.Hung || check.IsUnexplained)
             return [new(FlawKind.Unexplained,
                 $"{what}: check ended with {check.Status}: {check.Errors.ReplaceLineEndings(" ")}")];
-        if (check.Status != 0)
+        // Words in which the journal tells an entry are remarked on: another version may tell it otherwise.
+        if (check.Status != 0 || check.Output.Contains("remark: ", StringComparison.Ordinal))
             return [];
         return Unseen(room, whole) is { } reading
             ? [new(FlawKind.Unreported, $"{what}: {reading} is another one, and check finds nothing")]
