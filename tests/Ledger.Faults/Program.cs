@@ -27,6 +27,7 @@ internal static class Program
             Console.Error.WriteLine(
                 $"{part.Name}: {found.Sum(one => one.Tried)} tried, {found.Sum(one => one.Flaws.Count)} flaws, "
                     + $"{watch.Elapsed.TotalSeconds:0.0} s");
+            OutcomeTable.WriteFlaws(found, Console.Error); // at once: the whole run takes an hour or two
         }
 
         OutcomeTable.Write(outcomes, Console.Out);
