@@ -137,16 +137,26 @@ internal sealed class BathLogReader(Snapshot snapshot)
         """,
         new { places, day });
 
-    private LocalDate? FilledOn(Bath bath, string day) =>
-        Days.ReadOptional(snapshot.Connection.QueryFirstOrDefault<string?>(
+    /// <summary>The day on which its capacity was reached; no further than that is read.</summary>
+    private LocalDate? FilledOn(Bath bath, string day)
+    {
+        var worked = Area.Zero;
+        foreach (var row in snapshot.Connection.Query<FillingRow>(
             """
-            SELECT min(date) FROM (
-                SELECT e.date, sum(w.weighted) OVER (ORDER BY e.date, e.ord) AS worked
-                FROM bath_work w CROSS JOIN standing_entry e ON e.id = w.entry_id
-                    WHERE w.place_id = @Place AND w.is_first = 1 AND e.date <= @day)
-            WHERE worked >= @Capacity
+            SELECT e.date AS Date, w.weighted AS Weighted
+            FROM standing_entry e CROSS JOIN bath_work w
+                ON w.entry_id = e.id AND w.place_id = @Place AND w.is_first = 1
+            WHERE e.date BETWEEN @from AND @day ORDER BY e.date, e.ord
             """,
-            new { Place = bath.Place.Value, day, Capacity = bath.TotalCapacity!.Value.Hundredths }));
+            new { Place = bath.Place.Value, from = Dates.Text(bath.MixedOn), day }, buffered: false))
+        {
+            worked += Area.FromHundredths(row.Weighted);
+            if (worked >= bath.TotalCapacity)
+                return Days.Read(row.Date);
+        }
+
+        return null;
+    }
 
     private static ClearingTime ToTest(TestRow row) => new(
         Days.Read(row.Date), row.Film, row.Tenths, row.IsFresh == 1, Area.FromHundredths(row.Worked), row.Fresh);
@@ -156,6 +166,8 @@ internal sealed class BathLogReader(Snapshot snapshot)
 
     internal sealed record TestRow(long PlaceId, string Date, string Film, int Tenths, long IsFresh,
         long Worked, int? Fresh);
+
+    internal sealed record FillingRow(string Date, long Weighted);
 
     internal sealed record SignRow(long PlaceId, string Date, string Sign, long EndsUse);
 
