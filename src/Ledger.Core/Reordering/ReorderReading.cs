@@ -216,8 +216,8 @@ public sealed class ReorderReading
 
     /// <summary>The reading of one item; null where it is mixed and not bought, or taken back meanwhile.</summary>
     public static ReorderReading? Of(ILedger ledger, Holdings holdings, string item) =>
-        holdings.Item(item) is { } found
-            ? Of(ledger, holdings, PlannedDemand.Of(holdings), [found]).FirstOrDefault() : null;
+        holdings.Item(item) is { } found && Of(ledger, holdings, PlannedDemand.Of(holdings), [found]) is [var reading]
+            ? reading : null;
 
     private static IReadOnlyList<ReorderReading> Of(
         ILedger ledger, Holdings holdings, IEnumerable<PlannedDemand> known, IEnumerable<Item> items) =>

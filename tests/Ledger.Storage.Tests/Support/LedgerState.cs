@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Ledger.Storage;
 using Ledger.Storage.Upkeep;
 
 namespace Ledger.Tests;
