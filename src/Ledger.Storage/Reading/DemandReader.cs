@@ -24,9 +24,9 @@ internal sealed class DemandReader(Snapshot snapshot)
         .. snapshot.Connection.Query<DeliveryRow>(
             """
             SELECT i.code AS Item, placed.date AS OrderedOn, came.date AS CameOn
-            FROM order_delivery d JOIN standing_entry came ON came.id = d.entry_id
-                JOIN standing_entry placed ON placed.id = d.order_id
-            JOIN item i ON i.id = d.item_id
+            FROM order_delivery d CROSS JOIN standing_entry came ON came.id = d.entry_id
+                CROSS JOIN standing_entry placed ON placed.id = d.order_id
+                CROSS JOIN item i ON i.id = d.item_id
             WHERE came.date <= @asOf ORDER BY d.entry_id
             """,
             new { asOf = Dates.Text(asOf) })
@@ -44,7 +44,7 @@ internal sealed class DemandReader(Snapshot snapshot)
                 SELECT i.code AS Item, e.date AS Date, l.price AS Price, l.rate AS Rate,
                     row_number() OVER (PARTITION BY l.item_id ORDER BY
                     e.date DESC, e.ord DESC) AS Place
-                FROM lot l JOIN standing_entry e ON e.id = l.entry_id JOIN item i ON i.id = l.item_id
+                FROM lot l CROSS JOIN standing_entry e ON e.id = l.entry_id CROSS JOIN item i ON i.id = l.item_id
                     WHERE e.date <= @asOf AND l.price > 0)
             WHERE Place = 1
             """,
@@ -57,8 +57,8 @@ internal sealed class DemandReader(Snapshot snapshot)
     private IEnumerable<FirstRow> FirstDays(LocalDate asOf) => snapshot.Connection.Query<FirstRow>(
         """
         SELECT i.id AS ItemId, i.code AS Item, min(e.date) AS Date
-        FROM lot l JOIN standing_entry e ON e.id = l.entry_id JOIN item i ON i.id = l.item_id WHERE e.date <= @asOf
-            GROUP BY i.id
+        FROM lot l CROSS JOIN standing_entry e ON e.id = l.entry_id CROSS JOIN item i ON i.id = l.item_id
+        WHERE e.date <= @asOf GROUP BY i.id
         """,
         new { asOf = Dates.Text(asOf) });
 
