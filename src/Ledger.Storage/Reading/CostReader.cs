@@ -68,9 +68,10 @@ internal sealed class CostReader(Snapshot snapshot)
     /// </summary>
     private IEnumerable<(string From, string To)> Parts(LocalDate from, LocalDate to)
     {
-        var (first, last) = (Day("SELECT min(date) FROM entry"), Day("SELECT max(date) FROM entry"));
-        var end = LocalDate.Min(to, last ?? to);
-        for (var day = LocalDate.Max(from, first ?? from); day <= end; day = day.PlusMonths(1))
+        if (Day("SELECT min(date) FROM entry") is not { } first || Day("SELECT max(date) FROM entry") is not { } last)
+            yield break;
+        var end = LocalDate.Min(to, last);
+        for (var day = LocalDate.Max(from, first); day <= end; day = day.PlusMonths(1))
             yield return (Dates.Text(day), Dates.Text(LocalDate.Min(day.PlusMonths(1).PlusDays(-1), end)));
     }
 

@@ -10,7 +10,7 @@ internal sealed class Findings
 {
     private const int SessionsRead = 200;
 
-    /// <summary>More is not looked through; another letter narrows it.</summary>
+    /// <summary>More is not shown; another letter narrows it.</summary>
     private const int MostFound = 500;
 
     private readonly ILedger _ledger;

@@ -59,7 +59,7 @@ internal sealed class Settling(ILedger ledger, Holdings holdings, IReadOnlyList<
     private string? WithItsPair(string code, string ended) =>
         new BathReading(holdings.Bath(code)!, holdings.AsOf).IsUnusable
             ? null
-            : $"a fresh pair is mixed: {ended} ended, and the pair was rotated as often as it may be";
+            : $"{ended} ended, a fresh pair is mixed";
 
     private FormStep Order(string item) =>
         readings.FirstOrDefault(reading => reading.Item.Code == item) is { IsDue: false, Lines.Count: > 0 }

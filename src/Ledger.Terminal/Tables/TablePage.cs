@@ -5,7 +5,7 @@ using Terminal.Gui.Views;
 namespace Ledger.Terminal.Tables;
 
 /// <summary>
-/// A table and the details of its selected row: beside it where there is room, below it on a narrow screen.
+/// A table and the details of its selected row: beside it where neither is cut for that, otherwise below it.
 /// </summary>
 internal sealed class TablePage : Page
 {
