@@ -151,6 +151,26 @@ public sealed class FileTests : IDisposable
         Assert.Equal(25, _file.Ledger.HoldingsOn(_file.Ledger.Today).OnHand(Some.Film()).Base);
     }
 
+    [Fact]
+    public void Numbers_go_by_the_days_however_a_file_is_sorted()
+    {
+        Some.Stock(_file);
+        Entry[] newestFirst =
+        [
+            Some.Session("S02", 1) with { Date = Some.Day(3, 9) }, Some.Delivery("pan", 1, month: 4),
+            Some.Session("S03", 1) with { Date = Some.Day(3, 9) }, Some.Delivery("pan", 1, month: 3),
+            Some.Session("S01", 1) with { Date = Some.Day(3, 2) },
+        ];
+        Assert.Equal(5, _file.Ledger.Import(newestFirst, dryRun: false, null, default).Posted);
+        Assert.Equal(["2025-001", "2025-002", "2025-003"], new[] { "S01", "S02", "S03" }.Select(
+            session => Assert.Single(_file.Ledger.SheetsOf(session, _file.Ledger.Today)).Negative));
+        Assert.Equal(
+            [("pan/3", Some.Day(3, 2)), ("pan/4", Some.Day(4, 2))],
+            _file.Ledger.HoldingsOn(_file.Ledger.Today).Containers
+                .Where(box => box.Code is "pan/3" or "pan/4").Select(box => (box.Code, box.Lot.ReceivedOn)));
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+    }
+
     private string Refusal(string path) =>
         Assert.Throws<LedgerFileException>(() => LedgerFile.Open(path, _file.Clock)).Message;
 

@@ -26,7 +26,10 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     /// <summary>Records an entry.</summary>
     public PostOutcome Post(Entry entry) => PostAll([entry], _ => { })[0];
 
-    /// <summary>Records entries in their order; late ones that follow each other are derived together.</summary>
+    /// <summary>
+    /// Records entries as they follow each other in days, so that numbers do not depend on how a file was sorted; late
+    /// ones are derived together.
+    /// </summary>
     /// <param name="entries">The entries.</param>
     /// <param name="done">Told how many are done.</param>
     /// <returns>What became of each. When any was refused, the caller rolls all back.</returns>
@@ -34,27 +37,46 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     {
         new Horizon(connection, _log).KeepDefinitions(() => Now);
         _log.SealNames();
-        var outcomes = new List<PostOutcome>();
-        while (outcomes.Count < entries.Count)
+        var (order, outcomes) = (InOrderOfDays(entries), new PostOutcome[entries.Count]);
+        for (var next = 0; next < order.Count; done(next))
+            foreach (var outcome in PostNext(order.Skip(next).Select(index => entries[index])))
+                outcomes[order[next++]] = outcome;
+        return outcomes;
+    }
+
+    /// <summary>The first of some entries, or all late ones that follow each other there.</summary>
+    private IReadOnlyList<PostOutcome> PostNext(IEnumerable<Entry> entries)
+    {
+        var entry = entries.First();
+        if (NumberOf(entry) is { } number)
+            return [new AlreadyPosted(number)];
+        if (!ChangesThePast(entry))
+            return [Append(entry)];
+        var outcomes = IsForAlways(entry) ? [Always(entry)]
+            : IsAct(entry) ? [Act(entry)]
+            : entry.Before.Length > 0 ? [InBetween(entry)]
+            : Late([.. entries.TakeWhile(
+                later => !IsAct(later) && !IsForAlways(later) && later.Before.Length == 0)]);
+        _last = null;
+        return outcomes;
+    }
+
+    /// <summary>
+    /// What happened stands in the order of its days, and as it was told within a day. What is defined, put right or
+    /// put before something keeps its place, for what is told after it may need it.
+    /// </summary>
+    private static IReadOnlyList<int> InOrderOfDays(IReadOnlyList<Entry> entries)
+    {
+        var (stretch, places) = (0, new List<(int Index, int Stretch, LocalDate Date)>());
+        for (var i = 0; i < entries.Count; i++)
         {
-            var entry = entries[outcomes.Count];
-            if (NumberOf(entry) is { } number)
-                outcomes.Add(new AlreadyPosted(number));
-            else if (ChangesThePast(entry))
-            {
-                outcomes.AddRange(IsForAlways(entry) ? [Always(entry)]
-                    : IsAct(entry) ? [Act(entry)]
-                    : entry.Before.Length > 0 ? [InBetween(entry)]
-                    : Late([.. entries.Skip(outcomes.Count).TakeWhile(
-                        later => !IsAct(later) && !IsForAlways(later) && later.Before.Length == 0)]));
-                _last = null;
-            }
-            else
-                outcomes.Add(Append(entry));
-            done(outcomes.Count);
+            var isFixed = entries[i] is Undo or Amendment || entries[i].Before.Length > 0
+                || Definitions.Kinds.Contains(entries[i].Kind);
+            places.Add((i, isFixed ? ++stretch : stretch, entries[i].Date));
+            stretch += isFixed ? 1 : 0;
         }
 
-        return outcomes;
+        return [.. places.OrderBy(place => place.Stretch).ThenBy(place => place.Date).Select(place => place.Index)];
     }
 
     /// <summary>Whether other entries follow from it, so that it is not simply the last one.</summary>
