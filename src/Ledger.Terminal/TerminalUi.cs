@@ -1,7 +1,6 @@
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Quiet;
 using Ledger.Terminal.Shell;
-using Terminal.Gui.Configuration;
 using Terminal.Gui.Drivers;
 
 namespace Ledger.Terminal;
@@ -29,8 +28,6 @@ public static class TerminalUi
         ArgumentNullException.ThrowIfNull(paper);
         ArgumentNullException.ThrowIfNull(options);
 
-        // The native binary does not do this at its start, as the library would, so that no command waits for it.
-        TuiConfigurationBuilder.Shared.ApplyToStaticFacades();
         Signs.Choose(Environment.GetEnvironmentVariable);
         using var modes = new TerminalModes();
         using var signals = new Signals(modes);

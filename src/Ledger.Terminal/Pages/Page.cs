@@ -1,3 +1,5 @@
+using Ledger.Terminal.Blocks;
+
 namespace Ledger.Terminal.Pages;
 
 /// <summary>What is on the desk: a table with its details, a form, or the help.</summary>
@@ -73,6 +75,8 @@ internal abstract class Page : View
 
     /// <summary>Reads again what it shows.</summary>
     public abstract void Refresh();
+
+    protected override bool OnClearingViewport() => Ground.Clear(this);
 
     /// <summary>Says that other keys can be pressed than before.</summary>
     protected void OnTurned() => Turned?.Invoke();

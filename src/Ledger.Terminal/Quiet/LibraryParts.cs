@@ -14,16 +14,32 @@ internal static class LibraryParts
     public static Version Version { get; } = new(2, 5, 0, 0);
 
     /// <summary>
-    /// What the native binary leaves out: the reading of the library's configuration at every start. The file of
-    /// substitutions in the App's Wiring names it.
+    /// What the native binary leaves out: the reading of the library's configuration at every start, and the shell that
+    /// it starts to look for a clipboard's program. The file of substitutions in the App's Wiring names them.
     /// </summary>
-    public const string LeftOut = "Terminal.Gui.ModuleInitializers: System.Void InitializeConfiguration()";
+    public static IReadOnlyList<string> LeftOut { get; } =
+    [
+        "Terminal.Gui.ModuleInitializers: System.Void InitializeConfiguration()",
+        "Terminal.Gui.Drivers.UnixClipboard: System.Boolean CheckSupport()",
+    ];
 
     /// <summary>
     /// An application with an input and an output of our own, for which <see cref="Application.Create"/> has no place.
     /// </summary>
     public static IApplication NewApplication(AnsiInput input, IOutput output) =>
         (IApplication)Construct(new AnsiComponentFactory(input, output));
+
+    /// <summary>Has the views of an application, which is initialised, draw on another buffer of the same size.</summary>
+    public static void DrawOn(IApplication app, IOutputBuffer buffer)
+    {
+        var driver = app.Driver!;
+        buffer.SetSize(driver.Cols, driver.Rows);
+        BufferOf(driver) = buffer;
+    }
+
+    [UnsafeAccessor(UnsafeAccessorKind.Field, Name = "_outputBuffer")]
+    private static extern ref IOutputBuffer BufferOf(
+        [UnsafeAccessorType("Terminal.Gui.Drivers.DriverImpl, Terminal.Gui")] object driver);
 
     [UnsafeAccessor(UnsafeAccessorKind.Constructor)]
     [return: UnsafeAccessorType("Terminal.Gui.App.ApplicationImpl, Terminal.Gui")]

@@ -40,8 +40,10 @@ internal sealed class QuietLoop : IDisposable
         var app = LibraryParts.NewApplication(input, output);
         app.InitializedChanged += (_, initialized) =>
         {
-            if (initialized.Value)
-                app.Driver!.ClearedContents += (_, _) => output.Forget();
+            if (!initialized.Value)
+                return;
+            LibraryParts.DrawOn(app, new QuickBuffer());
+            app.Driver!.ClearedContents += (_, _) => output.Forget();
         };
         app.Iteration += (_, _) => Rest(app);
         app.TimedEvents!.Added += (_, _) => _wake.Now();

@@ -93,7 +93,7 @@ internal sealed class QuietOutput(Action<string> send, Action ended) : AnsiOutpu
             ref var cell = ref cells[row, column];
             if (string.IsNullOrEmpty(cell.Grapheme))
                 cell.Grapheme = " ";
-            var isWide = cell.Grapheme.GetColumns() > 1 && column + 1 < columns;
+            var isWide = !PlainSigns.Is(cell.Grapheme) && cell.Grapheme.GetColumns() > 1 && column + 1 < columns;
             cell.IsDirty = false;
             if (isWide)
                 cells[row, column + 1].IsDirty = false;

@@ -1,3 +1,4 @@
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Tables;
 
@@ -68,6 +69,8 @@ internal sealed class Desk : View
         foreach (var page in _pages)
             page.Refresh();
     }
+
+    protected override bool OnClearingViewport() => Ground.Clear(this);
 
     protected override void Dispose(bool disposing)
     {

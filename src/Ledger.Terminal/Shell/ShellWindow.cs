@@ -118,7 +118,10 @@ internal sealed class ShellWindow : Runnable
         {
             driver.DefaultAttributeChanged -= OnGroundKnown;
             if (newIsRunning)
+            {
                 driver.DefaultAttributeChanged += OnGroundKnown;
+                driver.Clipboard = new Clipboard(driver.WriteRaw);
+            }
         }
 
         if (newIsRunning)
@@ -133,6 +136,8 @@ internal sealed class ShellWindow : Runnable
         if (!newIsRunning)
             _desk.Park();
     }
+
+    protected override bool OnClearingViewport() => Ground.Clear(this);
 
     protected override bool OnKeyDown(Key key)
     {
@@ -239,7 +244,7 @@ internal sealed class ShellWindow : Runnable
                 break;
             case ClipboardStep copied:
                 Back();
-                App?.Driver?.WriteRaw(Clipboard.Sequence(copied.Text));
+                _ = App?.Driver?.Clipboard?.TrySetClipboardData(copied.Text);
                 _message.Say(
                     "It was sent to the terminal's clipboard. Where the terminal refuses that, copy it to a file.");
                 break;

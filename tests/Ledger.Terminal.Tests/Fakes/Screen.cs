@@ -24,6 +24,7 @@ internal sealed class Screen : IDisposable
         var context = SynchronizationContext.Current;
         _app = Application.Create(_time);
         _app.Init(DriverRegistry.Names.ANSI);
+        LibraryParts.DrawOn(_app, new QuickBuffer());
         QuietLoop.KeepArrows(_app);
         _app.Driver!.SetScreenSize(width, height);
         Shell = new(ledger, upkeep ?? new FakeUpkeep(), paper ?? new FakePaper(), options ?? new(File: "ledger.db"));

@@ -98,6 +98,17 @@ public sealed class CopyTests : OnASmallLedger
         Assert.Equal("61 ml of syrup, 1+49", Encoding.UTF8.GetString(Convert.FromBase64String(sequence[7..^1])));
     }
 
+    [Fact]
+    public void What_is_copied_goes_to_the_terminal_and_can_be_put_in_again()
+    {
+        var sent = new List<string>();
+        var clipboard = new Clipboard(sent.Add);
+        Assert.True(clipboard.TrySetClipboardData("mill at noon"));
+        Assert.Equal([Clipboard.Sequence("mill at noon")], sent);
+        Assert.True(clipboard.TryGetClipboardData(out var text));
+        Assert.Equal("mill at noon", text);
+    }
+
     private static void Fill(Screen screen, params (string Label, string Text)[] fields)
     {
         var page = Assert.IsType<FormPage>(screen.Shell.Page);
