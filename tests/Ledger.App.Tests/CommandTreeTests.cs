@@ -63,6 +63,17 @@ public class CommandTreeTests
     public void Whoever_looks_at_all_commands_finds_them(params string[] line) =>
         Assert.Equal(Leaves(Root(), "").Select(leaf => leaf.Path), Leaves(Root(line), "").Select(leaf => leaf.Path));
 
+    /// <summary>What opens the screens waits for no command to be made; what only looks like it has all.</summary>
+    [Theory]
+    [InlineData(0, "--file", "show.db")]
+    [InlineData(0, "--theme", "dark", "--file", "show.db")]
+    [InlineData(15, "--file")]
+    [InlineData(15, "--file", "show.db", "shelff")]
+    [InlineData(15, "--fiel", "show.db")]
+    [InlineData(1, "--file", "show.db", "trace")]
+    public void A_line_that_opens_the_screens_needs_no_command(int made, params string[] line) =>
+        Assert.Equal(made, Root(line).Subcommands.Count);
+
     private static string Path(Command command) => string.Join(' ', command.Parents.OfType<Command>()
         .Where(parent => parent is not RootCommand).Select(parent => parent.Name).Append(command.Name));
 
@@ -86,7 +97,7 @@ public class CommandTreeTests
         {
             Out = TextWriter.Null, Error = TextWriter.Null, In = () => Stream.Null, Clock = room.Clock,
             Variable = _ => null,
-        }) { Line = line });
+        }) { Line = line.Length > 0 ? line : null });
     }
 
     private static IEnumerable<(string Path, Command Command)> Leaves(Command command, string path) =>

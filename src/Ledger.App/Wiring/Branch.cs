@@ -3,7 +3,8 @@ namespace Ledger.App.Wiring;
 /// <summary>
 /// A command that is made when the command line may mean it. To make all of them takes longer than to read the shelf,
 /// and a command is chosen by its name, so one whose name is nowhere in the line is not needed. Where none is named,
-/// all are made: for the help, and to say what is known.
+/// all are made: for the help, and to say what is known. A line that says only where the ledger is and how the screens
+/// look opens the screens, and needs none.
 /// </summary>
 /// <param name="Name">The command's name.</param>
 /// <param name="Make">Makes it.</param>
@@ -18,11 +19,30 @@ internal sealed record Branch(string Name, Func<Workbench, Command> Make)
     /// <param name="all">All that belong there, in their order.</param>
     public static void AddTo(Command parent, Workbench bench, IReadOnlyList<Branch> all)
     {
-        var isMeant = parent is RootCommand || bench.Line.Contains(parent.Name);
-        var named = isMeant && !LooksAtAll(bench.Line)
-            ? all.Where(branch => bench.Line.Contains(branch.Name)).ToList() : [];
-        foreach (var branch in named.Count > 0 ? named : all)
+        foreach (var branch in bench.Line is { } line ? Meant(parent, line, all) : all)
             parent.Subcommands.Add(branch.Make(bench));
+    }
+
+    private static IReadOnlyList<Branch> Meant(Command parent, IReadOnlyList<string> line, IReadOnlyList<Branch> all)
+    {
+        if (parent is RootCommand && SaysOnlyValues(parent.Options, line))
+            return [];
+        var mayName = (parent is RootCommand || line.Contains(parent.Name)) && !LooksAtAll(line);
+        Branch[] named = mayName ? [.. all.Where(branch => line.Contains(branch.Name))] : [];
+        return named.Length > 0 ? named : all;
+    }
+
+    private static bool SaysOnlyValues(IList<Option> options, IReadOnlyList<string> line)
+    {
+        var isValue = false;
+        foreach (var word in line)
+            if (isValue)
+                isValue = false;
+            else if (options.Any(option => option.Name == word && option.Arity.MinimumNumberOfValues == 1))
+                isValue = true;
+            else
+                return false;
+        return !isValue;
     }
 
     /// <summary>A directive in brackets, such as the one for completion, looks at the whole tree too.</summary>

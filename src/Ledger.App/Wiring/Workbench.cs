@@ -6,8 +6,8 @@ namespace Ledger.App.Wiring;
 /// <summary>What every command works with: its surroundings and the ledger that the command line means.</summary>
 internal sealed class Workbench(Surroundings around)
 {
-    /// <summary>The command line; empty where none is given and the whole tree of commands is wanted.</summary>
-    public IReadOnlyList<string> Line { get; init; } = [];
+    /// <summary>The command line; null where there is none and the whole tree of commands is wanted.</summary>
+    public IReadOnlyList<string>? Line { get; init; }
 
     /// <summary>The streams, the clock, the terminal.</summary>
     public Surroundings Around => around;

@@ -102,15 +102,27 @@ internal sealed class QuietOutput(Action<string> send, Action ended) : AnsiOutpu
                 if (at != column)
                     _picture.Append(CultureInfo.InvariantCulture, $"\e[{row + 1};{column + 1}H");
                 _sent[row, column] = cell;
-                var (last, width) = (column, 0);
-                AppendCellAnsi(cell, _picture, ref _attribute, ref _style, columns, ref last, ref width);
-                at = last + 1;
+                at = Append(cell, column, columns);
             }
 
             // The second half of a wide sign is nothing of its own: whatever stands there next is sent.
             if (isWide)
                 _sent[row, ++column] = default;
         }
+    }
+
+    /// <summary>Appends a place in its colours; returns the column after it.</summary>
+    private int Append(Cell cell, int column, int columns)
+    {
+        if (cell.Attribute == _attribute && PlainSigns.Is(cell.Grapheme))
+        {
+            _picture.Append(cell.Grapheme);
+            return column + 1;
+        }
+
+        var (last, width) = (column, 0);
+        AppendCellAnsi(cell, _picture, ref _attribute, ref _style, columns, ref last, ref width);
+        return last + 1;
     }
 
     private static bool IsSame(Cell now, Cell sent) => now.Grapheme == sent.Grapheme && now.Attribute == sent.Attribute;
