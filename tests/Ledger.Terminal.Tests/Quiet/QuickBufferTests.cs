@@ -29,32 +29,43 @@ public sealed class QuickBufferTests
     [Fact]
     public void What_is_drawn_is_what_the_library_would_draw() => Drawings.Sample(drawings =>
     {
-        IOutputBuffer quick = new QuickBuffer(), slow = new OutputBufferImpl();
-        foreach (var buffer in new[] { quick, slow })
+        var (quick, slow) = (new QuickBuffer(), new OutputBufferImpl());
+        foreach (var buffer in new IOutputBuffer[] { quick, slow })
         {
             buffer.SetSize(Columns, Rows);
-            foreach (var (does, column, row, width, text, isRed) in drawings)
-            {
-                buffer.CurrentAttribute = new Attribute(isRed ? Color.Red : Color.Gray, Color.Black);
-                var place = new Rectangle(column, row, width, 2);
-                switch (does)
-                {
-                    case 0: buffer.FillRect(place, text.Length > 0 ? text.EnumerateRunes().First() : default); break;
-                    case 1: buffer.Clip = new Region(place); break;
-                    case 2: buffer.Clip = new Region(new Rectangle(0, 0, Columns, Rows)); break;
-                    default:
-                        buffer.Move(column, row);
-                        buffer.AddStr(text);
-                        buffer.AddRune(new Rune('x'));
-                        break;
-                }
-            }
+            foreach (var drawing in drawings)
+                Draw(buffer, drawing);
         }
 
         Assert.Equal((slow.Col, slow.Row), (quick.Col, quick.Row));
         Assert.Equal(slow.DirtyLines, quick.DirtyLines);
         Assert.Equal(slow.Contents!.Cast<Cell>(), quick.Contents!.Cast<Cell>());
     }, iter: 2000);
+
+    private static void Draw(
+        IOutputBuffer buffer, (int Does, int Column, int Row, int Width, string Text, bool IsRed) drawing)
+    {
+        var (does, column, row, width, text, isRed) = drawing;
+        var place = new Rectangle(column, row, width, 2);
+        buffer.CurrentAttribute = new Attribute(isRed ? Color.Red : Color.Gray, Color.Black);
+        switch (does)
+        {
+            case 0:
+                buffer.FillRect(place, text.Length > 0 ? text.EnumerateRunes().First() : default);
+                break;
+            case 1:
+                buffer.Clip = new Region(place);
+                break;
+            case 2:
+                buffer.Clip = new Region(new Rectangle(0, 0, Columns, Rows));
+                break;
+            default:
+                buffer.Move(column, row);
+                buffer.AddStr(text);
+                buffer.AddRune(new Rune('x'));
+                break;
+        }
+    }
 
     [Fact]
     public void Plain_signs_are_one_column_broad_and_alone()
