@@ -29,7 +29,7 @@ internal static class LibraryParts
     public static IApplication NewApplication(AnsiInput input, IOutput output) =>
         (IApplication)Construct(new AnsiComponentFactory(input, output));
 
-    /// <summary>Has the views of an application, which is initialised, draw on another buffer of the same size.</summary>
+    /// <summary>Has the views of an initialised application draw on another buffer of the same size.</summary>
     public static void DrawOn(IApplication app, IOutputBuffer buffer)
     {
         var driver = app.Driver!;
