@@ -1,8 +1,8 @@
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pictures;
+using Ledger.Terminal.Quiet;
 using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
-using Terminal.Gui.Views;
 
 namespace Ledger.Terminal.Finder;
 
@@ -37,7 +37,7 @@ internal sealed class FinderBox : View
     }
 
     /// <summary>What is typed; the arrows move in the list below.</summary>
-    private sealed class SearchField(FoundList list, Action take) : TextField
+    private sealed class SearchField(FoundList list, Action take) : QuietField
     {
         protected override bool OnKeyDown(Key key)
         {

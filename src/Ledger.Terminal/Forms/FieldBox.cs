@@ -1,10 +1,10 @@
 using Ledger.Terminal.Pages;
-using Terminal.Gui.Views;
+using Ledger.Terminal.Quiet;
 
 namespace Ledger.Terminal.Forms;
 
 /// <summary>A field on the screen: Up and Down offer other values, Enter goes on to the next field.</summary>
-internal sealed class FieldBox : TextField
+internal sealed class FieldBox : QuietField
 {
     private readonly Action<FormField> _edited;
     private readonly Action _next;
@@ -74,13 +74,10 @@ internal sealed class FieldBox : TextField
     protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? view)
     {
         base.OnHasFocusChanged(newHasFocus, previousFocusedView, view);
-        if (newHasFocus)
-            SelectAll();
-        else if (!_isAbandoned)
-        {
-            Finish();
-            ShowBeginning();
-        }
+        if (newHasFocus || _isAbandoned)
+            return;
+        Finish();
+        ShowBeginning();
     }
 
     /// <summary>In a list, Up goes to the one before; for a date or a number, Up means more.</summary>

@@ -1,5 +1,5 @@
+using Ledger.Terminal.Quiet;
 using Ledger.Terminal.Themes;
-using Terminal.Gui.Views;
 
 namespace Ledger.Terminal.Tables;
 
@@ -60,7 +60,7 @@ internal sealed class FindLine : View
     }
 
     /// <summary>What is typed; Enter and Down go on to what was found.</summary>
-    private sealed class WordsField(Action leave) : TextField
+    private sealed class WordsField(Action leave) : QuietField
     {
         protected override bool OnKeyDown(Key key)
         {
