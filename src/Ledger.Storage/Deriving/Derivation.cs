@@ -225,6 +225,12 @@ internal sealed record DerivedLedger(IReadOnlyList<PostOutcome> Outcomes, IReadO
 internal sealed class NoLongerHoldsException(Head entry, Refusal refusal)
     : Exception($"entry {entry.Number} of {entry.Date} ({entry.Summary}) would no longer hold: {refusal.Sentence}")
 {
+    /// <summary>The entry.</summary>
+    public Head Entry => entry;
+
+    /// <summary>Why it would no longer hold.</summary>
+    public Refusal Reason => refusal;
+
     /// <summary>The refusal of the change.</summary>
     public Refusal Refusal => new(RefusalKind.DependedOn,
         $"{Message}; take back or amend entry {entry.Number} first") { Entry = entry.Number };

@@ -24,10 +24,17 @@ internal sealed class Joining(SqliteConnection connection, Snapshot inside, Loca
             return Refused(
                 "the two hold different entries of version 0.2.0 or earlier, which kept no words of them; only copies "
                     + "of one such ledger can be joined");
-        var news = other.Where(one => _log.Find(one.Said.Key) is null).ToList();
-        if (Conflict(other, news) is { } conflict)
-            return Refused(conflict);
+        foreach (var (said, _) in other)
+            if (_log.Find(said.Key) is { } known && known.Json != said.Json)
+                return Refused(
+                    $"the two ledgers say different things under {said.Key}; they are not copies of one ledger");
+        var mine = _log.All().Select(said => said.Key).ToHashSet(StringComparer.Ordinal);
+        var news = other.Where(one => !mine.Contains(one.Said.Key)).ToList();
         _log.Merge(news.Select(one => one.Said));
+        var conflicts = new JoinConflicts(
+            _log, mine, other.Select(one => one.Said.Key).ToHashSet(StringComparer.Ordinal));
+        if ((conflicts.OfActs() ?? KeepNames(other, conflicts)) is { } conflict)
+            return Refused(conflict);
         var writer = new EntryWriter(connection);
         foreach (var (said, _) in news.OrderBy(one => one.Said.RecordedAt, StringComparer.Ordinal)
             .ThenBy(one => one.Said.Key, StringComparer.Ordinal))
@@ -36,10 +43,6 @@ internal sealed class Joining(SqliteConnection connection, Snapshot inside, Loca
             if (!said.Key.StartsWith(Horizon.Prefix, StringComparison.Ordinal))
                 writer.WriteJoined(said);
         }
-
-        // What stood in both may have given further names since, by an amendment of one side.
-        foreach (var (said, names) in other)
-            _log.Keep(said.Key, names);
 
         var derivation = new Derivation(connection, inside, today);
         try
@@ -51,7 +54,7 @@ internal sealed class Joining(SqliteConnection connection, Snapshot inside, Loca
         }
         catch (NoLongerHoldsException refused)
         {
-            return Refused($"together the two do not hold: {refused.Refusal.Sentence}");
+            return Refused(conflicts.OfHolding(refused));
         }
         catch (FormatException unreadable)
         {
@@ -76,30 +79,40 @@ internal sealed class Joining(SqliteConnection connection, Snapshot inside, Loca
         }
     }
 
-    /// <summary>What the two say differently, in words that are the same on both sides; null when nothing is.</summary>
-    private string? Conflict(
-        IReadOnlyList<(Said Said, IReadOnlyList<GivenName> Names)> other,
-        List<(Said Said, IReadOnlyList<GivenName> Names)> news)
+    /// <summary>
+    /// Keeps the names that were given there: by what is new, and by what stood in both and was amended since. Returns
+    /// what cannot be kept; of several conflicts the first by its words, which is the same on both sides.
+    /// </summary>
+    private string? KeepNames(
+        IReadOnlyList<(Said Said, IReadOnlyList<GivenName> Names)> other, JoinConflicts conflicts)
     {
-        var theirs = other.Select(one => one.Said.Key).ToHashSet(StringComparer.Ordinal);
-        foreach (var (said, _) in other)
-            if (_log.Find(said.Key) is { } own && own.Json != said.Json)
-                return $"the two ledgers say different things under {said.Key}; they are not copies of one ledger";
-        foreach (var (said, _) in news.Where(one => one.Said.About is not null))
-            if (_log.About(said.About!).Any(own => !theirs.Contains(own.Key)))
-                return $"entry {said.About} was taken back or amended in both ledgers; take that back in one of them, "
-                    + "then join";
-        foreach (var (said, names) in other)
-            foreach (var name in names)
-                if (connection.QueryFirstOrDefault<string?>(
-                    "SELECT key FROM said_name WHERE series = @Series AND number = "
-                        + "@Number", new { name.Series, name.Number }) is { } own && own != said.Key)
-                {
-                    var (one, two) = string.CompareOrdinal(own, said.Key) < 0 ? (own, said.Key) : (said.Key, own);
-                    return $"both gave the name {name.Number} of {name.Series}: {one} and {two}; "
-                        + "take one of them back and record it again in the other ledger, then join";
-                }
+        var standing = new Standing(_log);
+        return other.SelectMany(one => one.Names.Select(name => KeepName(one.Said.Key, name, standing, conflicts)))
+            .OfType<string>().Min(StringComparer.Ordinal);
+    }
 
+    /// <summary>
+    /// Keeps a name. Where both gave it, an entry that does not hold yields it to the other; a conflict where both do.
+    /// </summary>
+    private string? KeepName(string key, GivenName name, Standing standing, JoinConflicts conflicts)
+    {
+        if (_log.NamesOf(key).FirstOrDefault(own => Same(own.Slot, name.Slot)) is { } own)
+            return own.Number == name.Number ? null : conflicts.OfThing(key, own, name);
+        if (_log.HolderOf(name) is { } holder)
+        {
+            if (holder.Key == key)
+                return conflicts.OfThing(key, holder.Name, name);
+            var (holds, held) = (standing.Holds(key), standing.Holds(holder.Key));
+            if (holds && held)
+                return conflicts.OfName(name, key, holder.Key);
+            if (held || (!holds && string.CompareOrdinal(holder.Key, key) < 0))
+                return null;
+            _log.Yield(holder.Key, holder.Name);
+        }
+
+        _log.Keep(key, [name]);
         return null;
     }
+
+    private static bool Same(string one, string other) => one.Equals(other, StringComparison.OrdinalIgnoreCase);
 }

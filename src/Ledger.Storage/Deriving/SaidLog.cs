@@ -123,6 +123,16 @@ internal sealed class SaidLog(SqliteConnection connection)
                 new { key, name.Slot, name.Series, name.Number, digest = DigestOf(key, name) });
     }
 
+    /// <summary>Who gave a name already; null when nobody did.</summary>
+    public (string Key, GivenName Name)? HolderOf(GivenName name) => connection.QueryFirstOrDefault<NameRow>(
+        "SELECT key AS Key, slot AS Slot, series AS Series, number AS Number, digest AS Digest FROM said_name "
+            + "WHERE series = @Series AND number = @Number", new { name.Series, name.Number }) is { } row
+        ? (row.Key, new(row.Slot, row.Series, row.Number)) : null;
+
+    /// <summary>An entry that does not hold lets go of a name that another one gave as well.</summary>
+    public void Yield(string key, GivenName name) => connection.Execute(
+        "DELETE FROM said_name WHERE key = @key AND slot = @Slot", new { key, name.Slot });
+
     /// <summary>The digest of a row after the one before it.</summary>
     public static string DigestOf(Said said, string before) => Sha256.Hex(
         string.Join('\n', before, said.RecordedAt, said.Key, said.Kind, said.About, said.Name,

@@ -60,30 +60,70 @@ public sealed class JoinTests
         Assert.Equal(left.State(), three.State());
     }
 
+    /// <summary>Each side says the same, and what it says to do leads to a join, whichever of them does it.</summary>
     [Theory]
-    [InlineData("both amended")]
-    [InlineData("same name")]
-    [InlineData("last of it")]
-    public void What_contradicts_is_refused_both_ways_in_the_same_words(string what)
+    [InlineData("both amended", 0)]
+    [InlineData("both amended", 1)]
+    [InlineData("amended and taken back", 0)]
+    [InlineData("amended and taken back", 1)]
+    [InlineData("same name", 0)]
+    [InlineData("same name", 1)]
+    [InlineData("same bath", 0)]
+    [InlineData("same bath", 1)]
+    [InlineData("last of it", 0)]
+    [InlineData("last of it", 1)]
+    public void What_contradicts_is_refused_both_ways_in_the_same_words_with_a_cure(string what, int mender)
     {
         using var one = new DemoFile();
         using var other = new DemoFile(one);
-        foreach (var (file, name) in new[] { (one, "one"), (other, "other") })
-            file.Accept(what switch
-            {
-                "both amended" => DemoFile.Amend(Held.Key, new FieldChange(0, "note", name)),
-                "same name" => DemoFile.Year.OfType<Delivery>().Last() with { Key = name, Date = DemoYear.LastDay },
-                _ => new Discard { Key = name, Date = DemoYear.LastDay, What = "syrup", Reason = "spilt",
-                    Quantity = Core.Measures.Quantity.Of(60, Core.Measures.Unit.Millilitre) },
-            });
+        DemoFile[] files = [one, other];
+        var said = files.Select((file, i) => file.Accept(Contradiction(what, i))).ToList();
         var before = one.State();
         var refusal = one.Ledger.Join(other.Ledger.SaidLines(), dryRun: false).Refusal;
         Assert.NotNull(refusal);
         Assert.Equal(before, one.State());
-        if (what != "last of it")
-            Assert.Equal(refusal, other.Ledger.Join(one.Ledger.SaidLines(), dryRun: false).Refusal);
-        else
-            Assert.NotNull(other.Ledger.Join(one.Ledger.SaidLines(), dryRun: false).Refusal);
+        Assert.Equal(refusal, other.Ledger.Join(one.Ledger.SaidLines(), dryRun: false).Refusal);
+        Assert.Contains("said-0", refusal, StringComparison.Ordinal);
+        Assert.Contains("said-1", refusal, StringComparison.Ordinal);
+        Assert.Contains("take one of the two back in its ledger, then join", refusal, StringComparison.Ordinal);
+
+        files[mender].Accept(DemoFile.Undo(said[mender].Number));
+        var (mine, theirs) = (one.Ledger.SaidLines(), other.Ledger.SaidLines());
+        Assert.Null(one.Ledger.Join(theirs, dryRun: false).Refusal);
+        Assert.Null(other.Ledger.Join(mine, dryRun: false).Refusal);
+        Assert.Equal(one.Ledger.SaidLines(), other.Ledger.SaidLines());
+        Assert.Equal(one.State(), other.State());
+        Assert.Empty(one.Ledger.Check(null, default).Problems);
+        if (what == "same name")
+            one.Accept(Contradiction(what, 2));
+    }
+
+    private static Entry Contradiction(string what, int side)
+    {
+        var key = $"said-{side}";
+        return what switch
+        {
+            "both amended" => DemoFile.Amend(Held.Key, new FieldChange(0, "note", key)) with { Key = key },
+            "amended and taken back" when side == 0 =>
+                DemoFile.Amend(Held.Key, new FieldChange(0, "note", key)) with { Key = key },
+            "amended and taken back" => new Undo
+            {
+                Key = key, Date = DemoYear.LastDay, Reference = Held.Key, Reason = "never was",
+            },
+            "same name" => DemoFile.Year.OfType<Delivery>().Last() is var last ? last with
+            {
+                Key = key, Date = DemoYear.LastDay, Lines = [last.Lines[0] with { Order = null }],
+            } : null!,
+            "same bath" => DemoFile.Year.OfType<BathMixing>().Last() with
+            {
+                Key = key, Date = DemoYear.LastDay, Bath = "F99", PairedWith = null,
+            },
+            _ => new Discard
+            {
+                Key = key, Date = DemoYear.LastDay, What = "syrup", Reason = "spilt",
+                Quantity = Core.Measures.Quantity.Of(60, Core.Measures.Unit.Millilitre),
+            },
+        };
     }
 
     private static StockCount Count(string key, string item, int found) => new()

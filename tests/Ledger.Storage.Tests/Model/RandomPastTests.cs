@@ -136,7 +136,7 @@ public sealed class RandomPastTests
         var (mine, theirs) = (one.Ledger.SaidLines(), other.Ledger.SaidLines());
         var (state, otherState) = (LedgerState.Of(one.Ledger), LedgerState.Of(other.Ledger));
         var (there, back) = (one.Ledger.Join(theirs, dryRun: false), other.Ledger.Join(mine, dryRun: false));
-        Assert.True(there.Refusal is null == back.Refusal is null, $"{there.Refusal} against {back.Refusal}");
+        Assert.Equal(there.Refusal, back.Refusal);
         if (there.Refusal is not null)
         {
             Assert.Equal(mine, one.Ledger.SaidLines());
