@@ -1,5 +1,6 @@
 using Ledger.Exchange.Import;
 using Ledger.Storage;
+using Ledger.Storage.Deriving;
 using Microsoft.Data.Sqlite;
 
 namespace Ledger.Benchmarks;
@@ -215,7 +216,10 @@ internal static class BigLedger
             """);
     }
 
-    /// <summary>What the tables of the file hold is written past all rules, in one transaction.</summary>
+    /// <summary>
+    /// What the tables of the file hold is written past all rules, in one transaction; what is added up from them is
+    /// added up.
+    /// </summary>
     private static LedgerFile Filled(string path, string sql)
     {
         using (var connection = new SqliteConnection($"Data Source={path};Pooling=False"))
@@ -226,6 +230,7 @@ internal static class BigLedger
             command.CommandText = $"BEGIN IMMEDIATE; {sql} COMMIT;";
             command.CommandTimeout = 0;
             command.ExecuteNonQuery();
+            Totals.AddUp(connection);
         }
 
         return LedgerFile.Open(path, Clock);

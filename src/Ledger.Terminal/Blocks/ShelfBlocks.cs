@@ -5,8 +5,10 @@ namespace Ledger.Terminal.Blocks;
 /// <summary>An item and its containers in a details pane.</summary>
 internal static class ShelfBlocks
 {
+    /// <summary>How many of the last moves are shown.</summary>
+    public const int HistoryShown = 30;
+
     private const int MonthsShown = 12;
-    private const int HistoryShown = 30;
 
     /// <summary>What there is of an item, box by box, and the item's settings.</summary>
     /// <param name="reading">The stock.</param>

@@ -10,7 +10,6 @@ namespace Ledger.Terminal.Screens;
 internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
 {
     /// <summary>As many moves as a year of daily work makes.</summary>
-    private const int MovesRead = 500;
 
     private const string None = "none";
 
@@ -130,7 +129,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
                 _holdings, _sizes ??= SessionSize.Of(Ledger, _holdings)))),
         .. PriceBlocks.Of(Ledger.PricesOf(IdOf(row), Today), _holdings.Settings.Style),
         ShelfBlocks.History(
-            Ledger.MovesOf(IdOf(row), Today, MovesRead),
+            Ledger.MovesOf(IdOf(row), Today, ShelfBlocks.HistoryShown),
             Ledger.LeftOf(IdOf(row), null, ShelfBlocks.Since(Today), Today), ReadingOf(IdOf(row)).Item, _holdings),
     ];
 

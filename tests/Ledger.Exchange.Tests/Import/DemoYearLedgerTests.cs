@@ -281,6 +281,24 @@ public sealed class DemoYearLedgerTests : IDisposable
         Assert.Contains(_ledger.MovesOf("syrup", DemoYear.LastDay, 100),
             move => move.Change == -11_000 && move.Date == new LocalDate(2025, 12, 20));
 
+    /// <summary>They are found in one of two ways, whichever is shorter for what is asked.</summary>
+    [Fact]
+    public void The_last_moves_are_the_last_of_all_however_many_are_read()
+    {
+        foreach (var item in _ledger.HoldingsOn(DemoYear.LastDay).Items)
+        {
+            var all = _ledger.MovesOf(item.Code, DemoYear.LastDay, int.MaxValue);
+            Assert.Equal(all.OrderByDescending(move => move.Date).Select(move => move.Date),
+                all.Select(move => move.Date));
+            foreach (var few in new[] { 1, 2, 3, 5, 8, 30 })
+                Assert.Equal(all.Take(few), _ledger.MovesOf(item.Code, DemoYear.LastDay, few));
+            var left = _ledger.LeftOf(item.Code, null, FirstDay, DemoYear.LastDay);
+            foreach (var since in left.Select(gone => gone.Date))
+                Assert.Equal(left.Where(gone => gone.Date >= since),
+                    _ledger.LeftOf(item.Code, null, since, DemoYear.LastDay));
+        }
+    }
+
     private ImportOutcome Import() => _ledger.Import(DemoYear.Read(DemoYear.LastDay), dryRun: false, null, default);
 
     /// <summary>What the sessions of the year used.</summary>
