@@ -31,8 +31,9 @@ internal sealed class JoinConflicts(SaidLog log, IReadOnlySet<string> mine, IRea
     public string OfThing(string key, GivenName one, GivenName other)
     {
         var (least, most) = one.Number < other.Number ? (one, other) : (other, one);
-        return $"{Phrase(log.Find(key)!)} gave one thing the name {Words(least)} in one ledger and {Words(most)} in the "
-            + "other; names stay for ever, so the two cannot be joined: record in one of them what only the other knows";
+        return $"{Phrase(log.Find(key)!)} gave one thing the name {Words(least)} in one ledger and {Words(most)} "
+            + "in the other; names stay for ever, so the two cannot be joined: record in one of them what only the "
+            + "other knows";
     }
 
     /// <summary>An entry does not hold beside what only the other ledger knew.</summary>
@@ -52,7 +53,7 @@ internal sealed class JoinConflicts(SaidLog log, IReadOnlySet<string> mine, IRea
     }
 
     /// <summary>What only one of them knew, in the order in which it was recorded.</summary>
-    private IEnumerable<Said> Alone() => log.All().Where(IsAlone).ToList();
+    private List<Said> Alone() => [.. log.All().Where(IsAlone)];
 
     private bool IsAlone(Said said) => mine.Contains(said.Key) != theirs.Contains(said.Key);
 
