@@ -9,7 +9,8 @@ namespace Ledger.Storage.Deriving;
 /// <param name="theirs">The keys of what the other knew.</param>
 internal sealed class JoinConflicts(SaidLog log, IReadOnlySet<string> mine, IReadOnlySet<string> theirs)
 {
-    private const string Cure = "take one of the two back in its ledger, then join";
+    private const string Cure = "take one of the two back in its ledger (`record undo KEY`), then join";
+    private const string CureAlone = "take it back or amend it in its ledger, by that key, then join";
 
     private readonly Standing _standing = new(log);
 
@@ -49,7 +50,8 @@ internal sealed class JoinConflicts(SaidLog log, IReadOnlySet<string> mine, IRea
         ];
         var beside = string.Join(" and ", causes.OfType<Said>().Select(Phrase).Order(StringComparer.Ordinal));
         return $"together the two do not hold: {Phrase(failed)} would no longer hold"
-            + (beside.Length > 0 ? $" beside {beside}" : "") + $": {refused.Reason.Sentence}; {Cure}";
+            + (beside.Length > 0 ? $" beside {beside}" : "")
+            + $": {refused.Reason.Sentence}; {(beside.Length > 0 ? Cure : CureAlone)}";
     }
 
     /// <summary>What only one of them knew, in the order in which it was recorded.</summary>
@@ -76,11 +78,13 @@ internal sealed class JoinConflicts(SaidLog log, IReadOnlySet<string> mine, IRea
     private HashSet<string> Names(Said said)
     {
         var text = _standing.TextOf(RootOf(said), out var kind);
-        var names = kind.Fields.Select(field => (field, text[field]))
-            .Concat(text.Lines.SelectMany(line => kind.Line?.Fields.Select(field => (field, line[field])) ?? []))
-            .Where(one => IsName(one.field)).SelectMany(one => one.Item2.Split([' ', ',', ';'],
-                StringSplitOptions.RemoveEmptyEntries));
-        return [.. names.Select(name => name.Split('/')[0].ToUpperInvariant())];
+        var texts = kind.Fields.Where(IsName).Select(field => text[field])
+            .Concat(text.Lines.SelectMany(line => kind.Line?.Fields.Where(IsName).Select(field => line[field]) ?? []));
+        return
+        [
+            .. texts.SelectMany(names => names.Split([' ', ',', ';'], StringSplitOptions.RemoveEmptyEntries))
+                .Select(name => name.Split('/')[0].ToUpperInvariant()),
+        ];
     }
 
     private static bool IsName(Field field) => field is Field<string> or Field<IReadOnlyList<string>>

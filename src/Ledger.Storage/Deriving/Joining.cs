@@ -33,8 +33,20 @@ internal sealed class Joining(SqliteConnection connection, Snapshot inside, Loca
         _log.Merge(news.Select(one => one.Said));
         var conflicts = new JoinConflicts(
             _log, mine, other.Select(one => one.Said.Key).ToHashSet(StringComparer.Ordinal));
-        if ((conflicts.OfActs() ?? KeepNames(other, conflicts)) is { } conflict)
-            return Refused(conflict);
+        try
+        {
+            var refusal = conflicts.OfActs() ?? KeepNames(other, conflicts) ?? Derived(news, conflicts);
+            return refusal is null ? new(news.Count, other.Count - news.Count, null) : Refused(refusal);
+        }
+        catch (FormatException unreadable)
+        {
+            return Refused(unreadable.Message);
+        }
+    }
+
+    /// <summary>Writes what is new and derives everything; what does not hold together, or null.</summary>
+    private string? Derived(List<(Said Said, IReadOnlyList<GivenName> Names)> news, JoinConflicts conflicts)
+    {
         var writer = new EntryWriter(connection);
         foreach (var (said, _) in news.OrderBy(one => one.Said.RecordedAt, StringComparer.Ordinal)
             .ThenBy(one => one.Said.Key, StringComparer.Ordinal))
@@ -51,17 +63,12 @@ internal sealed class Joining(SqliteConnection connection, Snapshot inside, Loca
             SayActs();
             if (news.Count > 0)
                 derivation.All();
+            return null;
         }
         catch (NoLongerHoldsException refused)
         {
-            return Refused(conflicts.OfHolding(refused));
+            return conflicts.OfHolding(refused);
         }
-        catch (FormatException unreadable)
-        {
-            return Refused(unreadable.Message);
-        }
-
-        return new(news.Count, other.Count - news.Count, null);
     }
 
     private static JoinOutcome Refused(string sentence) => new(0, 0, sentence);

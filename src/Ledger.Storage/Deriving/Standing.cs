@@ -23,7 +23,8 @@ internal sealed class Standing(SaidLog log)
 
     private EntryText TextOf(Said said, out EntryKind kind, bool isAmended)
     {
-        kind = EntryKinds.Named(said.Kind) ?? throw new FormatException($"nothing describes a {said.Kind}");
+        kind = EntryKinds.Named(said.Kind) ?? throw new FormatException(
+            $"this version knows no entry of the kind {said.Kind} (key {said.Key}); use the version that wrote it");
         var problems = new List<FieldProblem>();
         using (var document = JsonDocument.Parse(said.Json))
         {
