@@ -13,11 +13,9 @@ internal sealed class Catalogue(IReading reading, LocalDate asOf) : IItemCatalog
 
     public FormatTable Formats { get; } = new();
 
-    public long LastItem =>
-        reading.In(snapshot => snapshot.Connection.ExecuteScalar<long>("SELECT coalesce(max(id), 0) FROM item"));
+    public long LastItem => reading.In(NewestItem);
 
-    public long LastHolder =>
-        reading.In(snapshot => snapshot.Connection.ExecuteScalar<long>("SELECT coalesce(max(id), 0) FROM holder"));
+    public long LastHolder => reading.In(NewestHolder);
 
     public CataloguedItem? Item(string code) =>
         reading.In(snapshot => IsFolded(code) ? new ItemReader(snapshot, Formats).Find(code)
@@ -49,6 +47,12 @@ internal sealed class Catalogue(IReading reading, LocalDate asOf) : IItemCatalog
     IReadOnlyList<HolderName> IHolderCatalogue.Names() => reading.In(snapshot => Holders(snapshot).Names());
 
     IReadOnlyList<Holder> IHolderCatalogue.All() => reading.In(snapshot => Holders(snapshot).All(Faults(snapshot)));
+
+    private static long NewestItem(Snapshot snapshot) =>
+        snapshot.Connection.ExecuteScalar<long>("SELECT coalesce(max(id), 0) FROM item");
+
+    private static long NewestHolder(Snapshot snapshot) =>
+        snapshot.Connection.ExecuteScalar<long>("SELECT coalesce(max(id), 0) FROM holder");
 
     private HolderReader Holders(Snapshot snapshot) => new(snapshot, Formats, asOf);
 

@@ -19,12 +19,12 @@ internal sealed class CostReader(Snapshot snapshot)
     {
         var period = (From: Dates.Text(from), To: Dates.Text(to));
         var (unpriced, baths) = (new UnpricedReader(snapshot), Baths(period.From, period.To));
-        _unpricedBaths = unpriced.Baths;
+        _unpricedBaths = unpriced.Baths();
         var added = Added(period, baths.Keys);
         List<BathUse> uses = [.. baths.Values.Select(row => ToUse(row, added))];
         var work = new BathWorkReader(snapshot, baths.Values.Zip(uses, (row, use) =>
             (row.PlaceId, use, row.Role == ItemRole.Developer.Name() ? $"{row.Item} in {row.Code}" : null)));
-        var (sessions, used) = (new SessionCosts(), new SessionUseReader(snapshot, unpriced.Sessions,
+        var (sessions, used) = (new SessionCosts(), new SessionUseReader(snapshot, unpriced.Sessions(),
             Dates.Text(fatesOn ?? to)));
         var prints = new List<PrintUse>();
         foreach (var part in Parts(from, to))

@@ -6,7 +6,7 @@ namespace Ledger.Storage.Reading;
 internal sealed class UnpricedReader(Snapshot snapshot)
 {
     /// <summary>The baths that something without a price was poured into.</summary>
-    public HashSet<long> Baths =>
+    public HashSet<long> Baths() =>
     [
         .. snapshot.Connection.Query<long>(
             """
@@ -17,7 +17,7 @@ internal sealed class UnpricedReader(Snapshot snapshot)
     ];
 
     /// <summary>The entries that used up chemistry or supplies without a price.</summary>
-    public HashSet<long> Sessions =>
+    public HashSet<long> Sessions() =>
     [
         .. snapshot.Connection.Query<long>(
             "SELECT DISTINCT m.entry_id FROM lot l CROSS JOIN movement m ON m.lot_id = l.id WHERE l.is_priced = 0 AND "
