@@ -189,7 +189,7 @@ internal static class FileOpener
 
     private static ReusingConnection Connect(string path, SqliteOpenMode mode)
     {
-        FreedMemory.Keep();
+        SqliteMemory.Prepare();
         var connection = new ReusingConnection(new SqliteConnectionStringBuilder
         {
             DataSource = path, Mode = mode, ForeignKeys = true, Pooling = false, DefaultTimeout = WaitSeconds,
