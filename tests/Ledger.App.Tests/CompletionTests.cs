@@ -38,6 +38,32 @@ public sealed class CompletionTests
         Assert.Contains(oneOf.Split('|'), offered.Contains);
     }
 
+    /// <summary>
+    /// Inside the quotation marks of a line too, each word behind those that stand there; behind the note's colon, none.
+    /// </summary>
+    [Theory]
+    [InlineData("record session --sheets \"", "")]
+    [InlineData("record session --sheets \"2 fen8", "2 fen80|2 fen80-120")]
+    [InlineData("record session --sheets \"2 FEN80 ke", "2 FEN80 keeper")]
+    [InlineData("record session --sheets \"2 fen80 keeper fr", "2 fen80 keeper from fen80/6")]
+    [InlineData("record session --sheets \"2 fen80 keeper from ", "2 fen80 keeper from fen80/6")]
+    [InlineData("record session --sheets \"1 fen80\" --sheets \"1 fen80 re", "1 fen80 reject")]
+    [InlineData("record session --sheets '2 fen80 ke", "2 fen80 keeper")]
+    [InlineData("record session --sheets \"2 fen80 : ke", "")]
+    [InlineData("record session --sheets \"2 fen80 from from ke", "")]
+    [InlineData("record session --sheets \"2 fen80-", "2 fen80-120 negative|2 fen80-120 from")]
+    [InlineData("record delivery --line \"1 sy", "1 syrup at|1 syrup expires")]
+    public void Inside_a_quoted_line_it_offers_what_may_follow(string line, string expected)
+    {
+        using var room = Darkroom.WithDemoYear();
+        var offered = Offered(room, line);
+        if (expected.Length == 0)
+            Assert.Empty(offered);
+        else
+            Assert.All(expected.Split('|'), word =>
+                Assert.Contains(offered, one => one.StartsWith(word, StringComparison.Ordinal)));
+    }
+
     [Theory]
     [InlineData("show costs --formula ")]
     [InlineData("show costs --by ")]

@@ -28,11 +28,12 @@ internal sealed class CompletionCommand : ExplainedCommand
     {
         "bash" => """
             _trayledger() {
-                local found word=${COMP_WORDS[COMP_CWORD]}
+                local found word=${COMP_WORDS[COMP_CWORD]} quoted=
+                if [[ $word == [\"\']* ]]; then quoted=yes word=${word:1}; fi
                 COMPREPLY=()
                 while IFS= read -r found; do
                     if [[ -n $found && ${found,,} == "${word,,}"* ]]; then
-                        COMPREPLY+=("$(printf %q "$found")")
+                        if [[ $quoted ]]; then COMPREPLY+=("$found"); else COMPREPLY+=("$(printf %q "$found")"); fi
                     fi
                 done <<< "$(trayledger "[suggest:${COMP_POINT}]" "${COMP_LINE}" 2>/dev/null)"
             }

@@ -23,6 +23,8 @@ internal sealed class KindArguments
             HelpName = "LINE", Description = $"{line.Help}: \"{LinePhrase.Pattern(line)}\"",
             AllowMultipleArgumentsPerToken = true,
         };
+        _lines.OfferedWithin((holdings, begun) =>
+            LinePhrase.Next(line, begun, ReadingTerms.Typed(holdings, holdings.AsOf), holdings));
         if (line.MayStandAlone)
             _alone.AddRange(line.Fields.OrderBy(field => !field.IsNeeded)
                 .Select(field => new FieldSymbol(field).Offered(

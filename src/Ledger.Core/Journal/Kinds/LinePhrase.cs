@@ -57,6 +57,42 @@ public sealed class LinePhrase
         return string.Join(' ', words) + note;
     }
 
+    /// <summary>
+    /// What may stand behind the words of a line that is being written: the names and words of the field whose turn it
+    /// is, and from there on those of all that are open, with the words that introduce them. Nothing where the words so
+    /// far fit nowhere, or where the note has begun.
+    /// </summary>
+    public static IReadOnlyList<string> Next(LineKind kind, string begun, ReadingTerms terms, Holdings holdings)
+    {
+        if (ColonAt(begun) >= 0)
+            return [];
+        var words = new LinePhrase(kind, begun, terms);
+        if (words._words is [.. var before, var last])
+        {
+            var line = new LinePhrase(kind, string.Join(' ', before), terms);
+            if (line.Introduced(last) is { Count: > 0 } introduced)
+                return [.. introduced.SelectMany(one => line.Choices(one, holdings)).Distinct()];
+        }
+
+        return words.Misplaced() is null ? [.. words.Following(holdings)] : [];
+    }
+
+    /// <summary>The fields that a word introduces behind the words of the line.</summary>
+    private List<Field> Introduced(string word) => Misplaced() is not null || Awaited is not null ? []
+        : [.. _kind.Fields.Where(field => IsOpen(field) && Introduces(field, word))];
+
+    /// <summary>The needed field whose place comes next.</summary>
+    private Field? Awaited => _kind.Fields.FirstOrDefault(
+        one => IsPositional(one) && one.IsNeeded && IsOpen(one));
+
+    private IEnumerable<string> Following(Holdings holdings) => Awaited is { } field ? Choices(field, holdings)
+        : _kind.Fields.Where(IsOpen).SelectMany(open => open.Keyword is { } keyword && !open.MayLackKeyword ? [keyword]
+            : open.Keyword is { } may ? Choices(open, holdings).Append(may)
+            : Choices(open, holdings)).Distinct();
+
+    private IEnumerable<string> Choices(Field field, Holdings holdings) =>
+        field.Notation.Words.Concat(field.Choices?.Invoke(_read, holdings) ?? []);
+
     /// <summary>Gives every word to a field, and names the first that fits none.</summary>
     private string? Misplaced()
     {
