@@ -5,7 +5,6 @@ using Ledger.Faults.Verdicts;
 namespace Ledger.App.Tests.Native;
 
 /// <summary>The short run of the fault harness; the long one is a command of the map.</summary>
-[Collection(nameof(NativeBinary))]
 public sealed class FaultTests
 {
     [Fact]

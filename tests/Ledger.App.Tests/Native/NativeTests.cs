@@ -6,7 +6,6 @@ namespace Ledger.App.Tests.Native;
 /// <summary>
 /// What works in the tests must work in the one native binary too: nothing there may need reflection.
 /// </summary>
-[Collection(nameof(NativeBinary))]
 public sealed partial class NativeTests(PublishedBinary binary) : IClassFixture<PublishedBinary>
 {
     [Fact]
