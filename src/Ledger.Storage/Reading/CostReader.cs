@@ -8,6 +8,8 @@ namespace Ledger.Storage.Reading;
 internal sealed class CostReader(Snapshot snapshot)
 {
     private const long Supplier = 1, LostOrGained = 5, Discarded = 6;
+    private const int EntriesAtATime = 200;
+
     private HashSet<long> _unpricedBaths = [];
 
     /// <param name="from">The first day.</param>
@@ -27,7 +29,7 @@ internal sealed class CostReader(Snapshot snapshot)
         var (sessions, used) = (new SessionCosts(), new SessionUseReader(snapshot, unpriced.Sessions(),
             Dates.Text(fatesOn ?? to)));
         var prints = new List<PrintUse>();
-        foreach (var part in Parts(from, to))
+        foreach (var part in Parts(period))
         {
             var worked = work.Next(part);
             foreach (var session in used.Read(part, worked))
@@ -64,18 +66,27 @@ internal sealed class CostReader(Snapshot snapshot)
     }
 
     /// <summary>
-    /// The period by months, as far as the journal goes: what sessions used is held of one at a time.
+    /// The period by whole days, some two hundred entries at a time: what sessions used is held of these alone. Held
+    /// longer it would outlive the collections of what is short-lived, and lie there until the end.
     /// </summary>
-    private IEnumerable<(string From, string To)> Parts(LocalDate from, LocalDate to)
+    private IEnumerable<(string From, string To)> Parts((string From, string To) period)
     {
-        if (Day("SELECT min(date) FROM entry") is not { } first || Day("SELECT max(date) FROM entry") is not { } last)
-            yield break;
-        var end = LocalDate.Min(to, last);
-        for (var day = LocalDate.Max(from, first); day <= end; day = day.PlusMonths(1))
-            yield return (Dates.Text(day), Dates.Text(LocalDate.Min(day.PlusMonths(1).PlusDays(-1), end)));
+        var (from, entries) = ((string?)null, 0L);
+        var days = snapshot.Connection.Query<DayRow>(
+            """
+            SELECT date AS Date, count(*) AS Entries FROM entry WHERE date BETWEEN @From AND @To
+            GROUP BY date ORDER BY date
+            """,
+            new { period.From, period.To }).ToList();
+        foreach (var day in days)
+        {
+            (from, entries) = (from ?? day.Date, entries + day.Entries);
+            if (entries < EntriesAtATime && day != days[^1])
+                continue;
+            yield return (from, day.Date);
+            (from, entries) = (null, 0);
+        }
     }
-
-    private LocalDate? Day(string sql) => Days.ReadOptional(snapshot.Connection.ExecuteScalar<string?>(sql));
 
     /// <summary>
     /// What all containers, holders and boxes of exposed film were worth at the end of a day: by the months before, and
@@ -193,6 +204,8 @@ internal sealed class CostReader(Snapshot snapshot)
             row.Number, row.Session, Days.Read(row.Date), new(row.Value),
             work.GetValueOrDefault(row.Number, Worked.Nowhere).Parts)),
     ];
+
+    internal sealed record DayRow(string Date, long Entries);
 
     internal sealed record OutsideRow(string Date, string Item, string Kind, long Place, long Quantity,
         long Value, long Unpriced);
