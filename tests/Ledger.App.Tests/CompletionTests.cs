@@ -62,6 +62,7 @@ public sealed class CompletionTests
         else
             Assert.All(expected.Split('|'), word =>
                 Assert.Contains(offered, one => one.StartsWith(word, StringComparison.Ordinal)));
+        Assert.DoesNotContain(offered, one => one.EndsWith("from fibre-vc/1", StringComparison.Ordinal));
     }
 
     [Theory]

@@ -44,11 +44,12 @@ internal sealed class CompletionCommand : ExplainedCommand
             #compdef trayledger
             _trayledger() {
                 local -a found
-                found=("${(@f)$(trayledger "[suggest:${CURSOR}]" "${BUFFER}" 2>/dev/null)}")
+                local line="${(j: :)words[1,CURRENT-1]} ${QIPREFIX}${IPREFIX}${PREFIX}"
+                found=("${(@f)$(trayledger "[suggest:${#line}]" "${line}" 2>/dev/null)}")
                 compadd -M 'm:{a-zA-Z}={A-Za-z}' -a found
                 _files
             }
-            compdef _trayledger trayledger
+            if [[ $funcstack[1] == _trayledger ]]; then _trayledger "$@"; else compdef _trayledger trayledger; fi
 
             """,
         _ => """

@@ -173,20 +173,6 @@ internal static class SessionKind
 /// <summary>What lines of film and of paper share.</summary>
 internal static class LineFields
 {
-    /// <summary>
-    /// The box to draw from; its code holds a stroke, which tells it from a holder's side where both follow "from".
-    /// </summary>
-    public static Field<string> Box { get; } = new("container", new(
-        (text, _, _) => text.Contains('/', StringComparison.Ordinal)
-            ? text
-            : Parsed.Not<string>("the code of a box, such as fen80/3"),
-        (text, _) => text) { Placeholder = "BOX", Shape = Shape.Choice })
-    {
-        Label = "box", Help = "the box to draw from, such as fen80/3; otherwise the one used first", Example = "",
-        Width = 14, Keyword = "from",
-        Choices = Offered.Boxes,
-    };
-
     /// <summary>The film.</summary>
     public static Field<string> Film { get; } = new("item", Notations.Known("FILM"))
     {
@@ -199,6 +185,22 @@ internal static class LineFields
         Help = "the development group: N, N+1, N-1", Example = "N", Width = 4, Keyword = "group", MayLackKeyword = true,
         Choices = Offered.Groups,
         Offer = (_, _) => Exposure.Normal,
+    };
+
+    /// <summary>
+    /// The box to draw from; its code holds a stroke, which tells it from a holder's side where both follow "from".
+    /// </summary>
+    public static Field<string> Box { get; } = new("container", new(
+        (text, _, _) => text.Contains('/', StringComparison.Ordinal)
+            ? text
+            : Parsed.Not<string>("the code of a box, such as fen80/3"),
+        (text, _) => text) { Placeholder = "BOX", Shape = Shape.Choice })
+    {
+        Label = "box", Help = "the box to draw from, such as fen80/3; otherwise the one used first", Example = "",
+        Width = 14, Keyword = "from",
+        Choices = (read, holdings) => read.Find(Film) is { } film
+            ? holdings.ContainersOf(film).Select(box => box.Code)
+            : Offered.Boxes(read, holdings),
     };
 
     /// <summary>What there is to say of the line.</summary>
