@@ -53,7 +53,11 @@ internal sealed class CompletionCommand : ExplainedCommand
 
             """,
         _ => """
-            complete -c trayledger -a '(trayledger "[suggest:"(commandline -C)"]" (commandline -cp) 2>/dev/null)'
+            function __trayledger
+                set -l line (commandline -cp)
+                trayledger "[suggest:"(string length -- "$line")"]" "$line" 2>/dev/null
+            end
+            complete -c trayledger -a '(__trayledger)'
 
             """,
     };
