@@ -86,9 +86,9 @@ public sealed class LinePhrase
         one => IsPositional(one) && one.IsNeeded && IsOpen(one));
 
     private IEnumerable<string> Following(Holdings holdings) => Awaited is { } field ? Choices(field, holdings)
-        : _kind.Fields.Where(IsOpen).SelectMany(open => open.Keyword is { } keyword && !open.MayLackKeyword ? [keyword]
-            : open.Keyword is { } may ? Choices(open, holdings).Append(may)
-            : Choices(open, holdings)).Distinct();
+        : _kind.Fields.Where(IsOpen).SelectMany(open => open.Keyword is not { } keyword ? Choices(open, holdings)
+            : open.MayLackKeyword ? Choices(open, holdings).Append(keyword)
+            : [keyword]).Distinct();
 
     private IEnumerable<string> Choices(Field field, Holdings holdings) =>
         field.Notation.Words.Concat(field.Choices?.Invoke(_read, holdings) ?? []);
