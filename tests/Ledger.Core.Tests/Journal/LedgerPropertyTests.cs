@@ -22,6 +22,21 @@ public sealed class LedgerPropertyTests
         }
     });
 
+    /// <summary>
+    /// Moved one by one without the first count, the second leaves the box empty; the third fills it again.
+    /// </summary>
+    [Fact]
+    public void A_count_taken_back_leaves_what_later_counts_left()
+    {
+        var ledger = Shelves.WithBath();
+        var boxes = ledger.Held();
+        foreach (var found in new[] { 82, 57, 60 })
+            ledger.Post($"count item=fen80 found={found}sheet");
+        ledger.Post($"undo entry={ledger.Last - 2}");
+        Assert.Equal(ledger.Balances(), ledger.Held());
+        Assert.NotEqual(boxes, ledger.Held());
+    }
+
     [Fact]
     public void Nothing_is_ever_below_nothing() => Entries.Sample(entries =>
     {

@@ -142,15 +142,41 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
         return posting;
     }
 
-    /// <summary>An undo brings back what is no longer held, so the holdings are made again from what stands.</summary>
+    /// <summary>
+    /// An undo brings back what is no longer held, so the holdings are made again: what stands is told, then the places
+    /// hold what all movements leave there, as the file tells it. Moved one by one, a box could stand empty in between
+    /// and be forgotten, where what was taken back had filled it.
+    /// </summary>
     private void ReadAnew()
     {
         var before = Holdings;
         Holdings = new(today) { LastPlace = before.LastPlace, LastLot = before.LastLot };
         foreach (var posting in Standing)
-            Holdings.Apply(posting);
+            Holdings.Apply(posting with { Movements = [] });
+        var held = Balances();
+        foreach (var container in Holdings.Containers.ToList())
+        {
+            var (quantity, value) = held.GetValueOrDefault((container.Place, container.Lot.Id));
+            Holdings.Put(container with { Held = container.Held with { Base = quantity }, Value = value });
+        }
+
+        foreach (var bath in Holdings.Baths.ToList())
+            Holdings.Put(Filled(bath, held));
         foreach (var item in before.Items)
             Holdings.SetLastContainerNumber(item.Code, before.LastContainerNumber(item.Code));
+    }
+
+    private Bath Filled(Bath bath, Dictionary<(PlaceId Place, LotId Lot), (long Quantity, Money Value)> held)
+    {
+        var contents = held.Where(balance => balance.Key.Place == bath.Place).OrderBy(balance => balance.Key.Lot.Value)
+            .Select(balance => new BathContent(
+                balance.Key.Lot, new(balance.Value.Quantity, Holdings.Item(bath.Item)!.Unit), balance.Value.Value))
+            .ToList();
+        return bath with
+        {
+            Contents = contents,
+            Value = contents.Aggregate(Money.Zero, (sum, content) => sum + content.Value),
+        };
     }
 
     private sealed class Written(Posting posting)
