@@ -97,9 +97,6 @@ internal sealed class Signals : IDisposable
         came.Cancel = true;
         if (_screens is not { } screens)
             return;
-
-        // Otherwise the runtime's console would set the line mode that it met at its own first use, after this.
-        came.Cancel = true;
         _modes.Enter();
         screens.App.Invoke(() =>
         {
