@@ -98,7 +98,8 @@ internal sealed class Typist(Screen screen)
         var step = here <= fields.IndexOf(field) ? Key.Tab : Key.Tab.WithShift;
         for (var tried = 0; !IsAt(field); tried++)
         {
-            Assert.True(tried <= fields.Count, $"no key leads to \"{field.Label}\"\n{screen.Text}");
+            if (tried > fields.Count)
+                Assert.Fail($"no key leads to \"{field.Label}\"\n{screen.Text}");
             Press(step);
         }
     }
