@@ -175,12 +175,9 @@ public sealed partial class CalendarFileTests
             CalendarFile.NoLongerSo(file, [], Ledger, new(2026, 3, 16)).Select(one => one.Uid));
     }
 
-    /// <summary>
-    /// The file is read back by the library and by the program's own reader of earlier files, which share no code: both
-    /// find the same.
-    /// </summary>
+    /// <summary>The program's own reader of earlier files finds in one what the library finds.</summary>
     [Fact]
-    public void Two_readers_find_the_same_events()
+    public void The_reader_of_earlier_files_finds_the_same_events()
     {
         var text = CalendarFile.Text(_reminders, Ledger, _now);
         var own = EarlierCalendar.Read(text);
