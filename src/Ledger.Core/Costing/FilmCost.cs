@@ -17,19 +17,32 @@ public sealed record FilmCost(
     /// <summary>Adds up sheets, and film that was discarded or lost undeveloped.</summary>
     public static FilmCost Of(string item, IEnumerable<SheetCost> sheets, params IEnumerable<FilmLoss> lost)
     {
-        var (all, gone) = (sheets.ToList(), lost.ToList());
-        return new(
-            item,
-            all.Count + gone.Sum(loss => loss.Sheets),
-            all.Count(sheet => sheet.Fate.IsNegative()),
-            all.Count(sheet => sheet.Fate == Fate.Keeper),
-            new(all.Sum(sheet => sheet.Film.Millionths) + gone.Sum(loss => loss.Cost.Millionths)),
-            new(all.Sum(sheet => sheet.Chemistry.Millionths)),
-            new(all.Sum(sheet => sheet.Supplies.Millionths)))
+        var (used, negatives, keepers, unpriced) = (0L, 0L, 0L, 0L);
+        var (film, spoiled, chemistry, supplies) = (Money.Zero, Money.Zero, Money.Zero, Money.Zero);
+        foreach (var sheet in sheets)
         {
-            Spoiled = new(all.Where(sheet => !sheet.Fate.IsNegative()).Sum(sheet => sheet.Film.Millionths)
-                + gone.Sum(loss => loss.Cost.Millionths)),
-            Unpriced = all.Count(sheet => !sheet.IsComplete) + gone.Sum(loss => loss.Unpriced),
+            used++;
+            film += sheet.Film;
+            chemistry += sheet.Chemistry;
+            supplies += sheet.Supplies;
+            unpriced += sheet.IsComplete ? 0 : 1;
+            negatives += sheet.Fate.IsNegative() ? 1 : 0;
+            keepers += sheet.Fate == Fate.Keeper ? 1 : 0;
+            spoiled += sheet.Fate.IsNegative() ? Money.Zero : sheet.Film;
+        }
+
+        foreach (var loss in lost)
+        {
+            used += loss.Sheets;
+            film += loss.Cost;
+            spoiled += loss.Cost;
+            unpriced += loss.Unpriced;
+        }
+
+        return new(item, used, negatives, keepers, film, chemistry, supplies)
+        {
+            Spoiled = spoiled,
+            Unpriced = unpriced,
         };
     }
 

@@ -50,6 +50,8 @@ public static class Share
             sum += weight;
         }
 
+        if (weights.Length == 1)
+            return [total];
         var parts = new long[weights.Length];
         var remainders = new Int128[weights.Length];
         var left = total;

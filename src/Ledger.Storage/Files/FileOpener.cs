@@ -189,7 +189,7 @@ internal static class FileOpener
 
     private static ReusingConnection Connect(string path, SqliteOpenMode mode)
     {
-        SqliteMemory.Prepare();
+        SqliteSetup.Prepare();
         var connection = new ReusingConnection(new SqliteConnectionStringBuilder
         {
             DataSource = path, Mode = mode, ForeignKeys = true, Pooling = false, DefaultTimeout = WaitSeconds,

@@ -1,7 +1,9 @@
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads the film that the sessions of a period developed, with what had become of it by a day.</summary>
-internal sealed class FilmUseReader(Snapshot snapshot)
+/// <param name="snapshot">The state that is read.</param>
+/// <param name="lots">The lots that the sheets came of.</param>
+internal sealed class FilmUseReader(Snapshot snapshot, LotsUsed lots)
 {
     /// <summary>The sheets of each session, by the number of its entry.</summary>
     /// <param name="period">The period.</param>
@@ -9,20 +11,23 @@ internal sealed class FilmUseReader(Snapshot snapshot)
     public Dictionary<long, FilmUse[]> Read((string From, string To) period, string fatesOn)
     {
         var changed = Changed(period, fatesOn);
-        var texts = new SharedTexts();
+        var (entry, sheets) = (0L, 0L);
         return Grouped.Adjacent(snapshot.Connection.Query<LineRow>(
             """
-            SELECT s.entry_id AS Number, i.code AS Item, s.lot_id AS Lot, s.sheets AS Sheets, s.area AS Area,
-                s.cost AS Cost, s.fate AS Fate,
-                l.batch AS Batch,
-                i.fixer_factor AS Factor, l.is_priced AS IsPriced,
-                sum(s.sheets) OVER (PARTITION BY s.entry_id ORDER BY s.number) AS Last
-            FROM standing_entry e CROSS JOIN session_sheets s ON s.entry_id = e.id CROSS JOIN lot l ON l.id = s.lot_id
-                CROSS JOIN item i ON i.id = l.item_id
+            SELECT s.entry_id AS Number, s.lot_id AS Lot, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost,
+                s.fate AS Fate
+            FROM standing_entry e CROSS JOIN session_sheets s ON s.entry_id = e.id
             WHERE e.date BETWEEN @From AND @To ORDER BY s.entry_id, s.number
             """,
             new { period.From, period.To }, buffered: false),
-            row => row.Number, row => FilmOf(row, changed, texts));
+            row => row.Number, FilmOf);
+
+        IEnumerable<FilmUse> FilmOf(LineRow row)
+        {
+            var before = row.Number == entry ? sheets : 0;
+            (entry, sheets) = (row.Number, before + row.Sheets);
+            return Uses(row, before + 1, changed);
+        }
     }
 
     /// <summary>What the sheets of each session are called, by the number of its entry.</summary>
@@ -45,23 +50,26 @@ internal sealed class FilmUseReader(Snapshot snapshot)
     }
 
     /// <summary>A line, or its sheets one by one when some of them met another fate later.</summary>
-    private static IEnumerable<FilmUse> FilmOf(
-        LineRow row, Dictionary<(long Session, long Position), Fate> changed, SharedTexts texts)
+    /// <param name="row">The line.</param>
+    /// <param name="first">The position of its first sheet in the session.</param>
+    /// <param name="changed">The sheets whose fate is another.</param>
+    private IEnumerable<FilmUse> Uses(
+        LineRow row, long first, Dictionary<(long Session, long Position), Fate> changed)
     {
-        var (item, batch) = (texts.Of(row.Item), texts.Of(row.Batch));
+        var lot = lots.Of(row.Lot);
         var fate = Named.Fate(row.Fate);
-        var first = row.Last - row.Sheets + 1;
         if (changed.Count == 0 || !Enumerable.Range(0, (int)row.Sheets)
             .Any(i => changed.ContainsKey((row.Number, first + i))))
-            return [new FilmUse(item, row.Sheets, Area.FromHundredths(row.Area), new(row.Cost), fate)
-                { Lot = new(row.Lot), Number = batch, FixerFactorThousandths = row.Factor,
-                    IsPriced = row.IsPriced == 1 }];
-        return Share.Split(row.Cost, new long[row.Sheets]).Select((cost, i) => new FilmUse(
-            item, 1, Area.FromHundredths(row.Area / row.Sheets), new(cost),
-            changed.GetValueOrDefault((row.Number, first + i), fate))
-        {
-            Lot = new(row.Lot), Number = batch, FixerFactorThousandths = row.Factor, IsPriced = row.IsPriced == 1,
-        });
+            return [Of(row.Sheets, row.Area, row.Cost, fate)];
+        return Share.Split(row.Cost, new long[row.Sheets]).Select((cost, i) =>
+            Of(1, row.Area / row.Sheets, cost, changed.GetValueOrDefault((row.Number, first + i), fate)));
+
+        FilmUse Of(long sheets, long area, long cost, Fate became) =>
+            new(lot.Item, sheets, Area.FromHundredths(area), new(cost), became)
+            {
+                Lot = new(row.Lot), Number = lot.Batch, FixerFactorThousandths = lot.FixerFactor,
+                IsPriced = lot.IsPriced == 1,
+            };
     }
 
     /// <summary>The sheets, by their position in a session, that had another fate by a day than at their
@@ -79,9 +87,7 @@ internal sealed class FilmUseReader(Snapshot snapshot)
         .GroupBy(row => (row.Session, row.Position)).ToDictionary(group => group.Key,
             group => Named.Fate(group.Last().Fate));
 
-    internal sealed record LineRow(
-        long Number, string Item, long Lot, long Sheets, long Area, long Cost, string Fate, string Batch, int Factor,
-        long IsPriced, long Last);
+    internal sealed record LineRow(long Number, long Lot, long Sheets, long Area, long Cost, string Fate);
 
     internal sealed record NameRow(long Session, long Position, long Sheet, string? Negative);
 

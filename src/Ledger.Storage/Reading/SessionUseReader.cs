@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Ledger.Storage.Files;
 
 namespace Ledger.Storage.Reading;
@@ -9,19 +10,22 @@ namespace Ledger.Storage.Reading;
 internal sealed class SessionUseReader(Snapshot snapshot, HashSet<long> unpriced, string fatesOn)
 {
     private static readonly Dictionary<long, SheetName> _noNames = [];
-    private readonly FilmUseReader _films = new(snapshot);
+    private readonly LotsUsed _lots = new(snapshot);
     private readonly SharedTexts _texts = new();
+    private readonly Dictionary<long, string> _baths = [];
 
     /// <summary>The sessions in order.</summary>
     /// <param name="part">The part of the period.</param>
     /// <param name="work">What was done in baths in it.</param>
     public IEnumerable<SessionUse> Read((string From, string To) part, Dictionary<long, Worked> work)
     {
-        var (used, lines, names) = (Used(part), _films.Read(part, fatesOn), _films.Names(part));
+        var films = new FilmUseReader(snapshot, _lots);
+        var (used, lines, names) = (Used(part), films.Read(part, fatesOn), films.Names(part));
         foreach (var row in snapshot.Connection.Query<SessionRow>(
             """
-            SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, s.process AS Process, p.code AS Bath
-            FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id LEFT JOIN place p ON p.id = s.bath_id
+            SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, s.process AS Process,
+                coalesce(s.bath_id, 0) AS Bath
+            FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id
             WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.ord
             """,
             new { part.From, part.To }, buffered: false))
@@ -34,7 +38,7 @@ internal sealed class SessionUseReader(Snapshot snapshot, HashSet<long> unpriced
             {
                 Entry = row.Number,
                 Process = _texts.Of(row.Process),
-                Bath = _texts.Of(row.Bath ?? ""),
+                Bath = row.Bath == 0 ? "" : NameOf(row.Bath),
                 Developing = _texts.Of(poured.Item ?? worked.Developing ?? ""),
                 IsPriced = !unpriced.Contains(row.Number),
                 Sheets = names.GetValueOrDefault(row.Number, _noNames),
@@ -42,29 +46,50 @@ internal sealed class SessionUseReader(Snapshot snapshot, HashSet<long> unpriced
         }
     }
 
-    /// <summary>
-    /// What each session took from the shelf: developer and which was poured first, other chemistry, supplies. The plus
-    /// keeps SQLite from walking the whole journal in the order of the numbers.
-    /// </summary>
-    private Dictionary<long, Poured> Used((string From, string To) part) => snapshot.Connection.Query<UsedRow>(
-        $"""
-        SELECT e.id AS Number, sum(iif(i.kind = 'chemical' AND i.role IS 'developer', m.value, 0)) AS Developer,
-            sum(iif(i.kind = 'chemical' AND i.role IS NOT 'developer', m.value, 0)) AS Chemistry,
-            sum(iif(i.kind <> 'chemical', m.value, 0)) AS Supplies,
-            min(iif(i.role IS 'developer', m.id, NULL)) AS First, i.code AS Item
-        FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id
-            CROSS JOIN movement m ON m.entry_id = e.id AND m.to_place = {InSql.UsedUp}
-            CROSS JOIN lot l ON l.id = m.lot_id CROSS JOIN item i ON i.id = l.item_id
-        WHERE e.date BETWEEN @From AND @To GROUP BY +e.id
-        """,
-        new { part.From, part.To }, buffered: false)
-    .ToDictionary(row => row.Number, row => new Poured(
-        row.Developer, row.Chemistry, row.Supplies, row.First is null ? null : _texts.Of(row.Item)));
+    private string NameOf(long bath) => _baths.TryGetValue(bath, out var known) ? known
+        : _baths[bath] = snapshot.Connection.QuerySingle<string>(
+            "SELECT code FROM place WHERE id = @bath", new { bath });
 
-    private readonly record struct Poured(long Developer, long Chemistry, long Supplies, string? Item);
+    /// <summary>What each session took from the shelf: developer and which was poured first, other chemistry,
+    /// supplies.</summary>
+    private Dictionary<long, Poured> Used((string From, string To) part)
+    {
+        var used = new Dictionary<long, Poured>();
+        foreach (var row in snapshot.Connection.Query<UsedRow>(
+            $"""
+            SELECT e.id AS Number, m.id AS Movement, m.lot_id AS Lot, m.value AS Value
+            FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id
+                CROSS JOIN movement m ON m.entry_id = e.id AND m.to_place = {InSql.UsedUp}
+            WHERE e.date BETWEEN @From AND @To
+            """,
+            new { part.From, part.To }, buffered: false))
+        {
+            ref var poured = ref CollectionsMarshal.GetValueRefOrAddDefault(used, row.Number, out _);
+            poured = poured.With(row, _lots.Of(row.Lot));
+        }
 
-    internal sealed record SessionRow(long Number, string Session, string Date, string Process, string? Bath);
+        return used;
+    }
 
-    internal sealed record UsedRow(
-        long Number, long Developer, long Chemistry, long Supplies, long? First, string Item);
+    /// <param name="Developer">What the developer cost, in millionths.</param>
+    /// <param name="Chemistry">What other chemistry cost.</param>
+    /// <param name="Supplies">What supplies cost.</param>
+    /// <param name="First">The movement of the developer that was poured first; 0 for none.</param>
+    /// <param name="Item">Which that was.</param>
+    private readonly record struct Poured(long Developer, long Chemistry, long Supplies, long First, string? Item)
+    {
+        public Poured With(UsedRow row, LotsUsed.LotRow lot)
+        {
+            var with = !lot.IsChemical ? this with { Supplies = Supplies + row.Value }
+                : lot.IsDeveloper ? this with { Developer = Developer + row.Value }
+                : this with { Chemistry = Chemistry + row.Value };
+            return lot.IsDeveloper && (First == 0 || row.Movement < First)
+                ? with with { First = row.Movement, Item = lot.Item }
+                : with;
+        }
+    }
+
+    internal sealed record SessionRow(long Number, string Session, string Date, string Process, long Bath);
+
+    internal sealed record UsedRow(long Number, long Movement, long Lot, long Value);
 }

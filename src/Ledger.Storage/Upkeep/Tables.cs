@@ -24,13 +24,15 @@ internal sealed class Tables(Snapshot snapshot)
 
     public IReadOnlyList<string> Columns(string table)
     {
-        using var reader = Select(table);
+        using var command = Select(table);
+        using var reader = command.ExecuteReader();
         return [.. Enumerable.Range(0, reader.FieldCount).Select(reader.GetName)];
     }
 
     public IEnumerable<IReadOnlyList<string?>> Rows(string table)
     {
-        using var reader = Select(table);
+        using var command = Select(table);
+        using var reader = command.ExecuteReader();
         while (reader.Read())
             yield return [.. Enumerable.Range(0, reader.FieldCount).Select(i => Text(reader.GetValue(i)))];
     }
@@ -45,12 +47,12 @@ internal sealed class Tables(Snapshot snapshot)
         _ => Convert.ToString(value, CultureInfo.InvariantCulture),
     };
 
-    private SqliteDataReader Select(string table)
+    private SqliteCommand Select(string table)
     {
         if (!Names.Contains(table) && !Readable.Contains(table))
             throw new ArgumentException($"there is no table {table}", nameof(table));
         var command = snapshot.Connection.CreateCommand();
         command.CommandText = $"SELECT * FROM \"{table}\"";
-        return command.ExecuteReader();
+        return command;
     }
 }
