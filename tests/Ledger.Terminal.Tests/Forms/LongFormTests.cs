@@ -15,7 +15,9 @@ public sealed class LongFormTests : OnASmallLedger
         {
             var kept = field.Text;
             screen.Type("7");
-            Assert.True(screen.Lines.Any(line => IsRowOf(line, field)), $"{field.Label} is not seen\n{screen.Text}");
+            var shown = screen.Lines;
+            Assert.True(shown.Any(line => IsRowOf(line, field)),
+                $"{field.Label} is not seen in\n{string.Join('\n', shown)}");
             Assert.Equal("7", field.Text);
             screen.Press(Key.Backspace).Type(kept).Press(Key.Tab);
             seen.Add(field.Label);

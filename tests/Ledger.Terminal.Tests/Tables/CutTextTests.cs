@@ -73,7 +73,8 @@ public sealed class CutTextTests : OnTheDemoYear
         using var screen = new Screen(Some.EmptyLedger(), width, height);
         foreach (var digit in "12345678")
         {
-            var seen = new Queue<string>(screen.Type($"{digit}").Text.Split([' ', '\r', '\n', '|', '#']));
+            var text = screen.Type($"{digit}").Text;
+            var seen = new Queue<string>(text.Split([' ', '\r', '\n', '|', '#']));
             var model = Assert.IsType<TablePage>(screen.Shell.Page).Model;
             if (model.Count > 0)
                 continue;
@@ -81,7 +82,7 @@ public sealed class CutTextTests : OnTheDemoYear
             {
                 while (seen.TryDequeue(out var next) && next != word)
                     continue;
-                Assert.True(seen.Count > 0, $"{digit}: \"{word}\" of \"{model.Empty}\" in\n{screen.Text}");
+                Assert.True(seen.Count > 0, $"{digit}: \"{word}\" of \"{model.Empty}\" in\n{text}");
             }
         }
     }
