@@ -22,6 +22,24 @@ public sealed class InSqlTests
     }
 
     /// <summary>
+    /// SQLite takes an index of some rows only where the statement names them as the index does; otherwise it refuses
+    /// the statement below, and costs would walk over all that sessions used.
+    /// </summary>
+    [Fact]
+    public void What_came_from_outside_is_found_by_its_index()
+    {
+        using var file = new TemporaryLedger();
+        Some.Stock(file);
+        Assert.InRange(
+            file.Ledger.Connection.Number(
+                $"""
+                SELECT count(*) FROM entry e CROSS JOIN movement m INDEXED BY movement_outside ON m.entry_id = e.id
+                WHERE m.to_place IN ({InSql.OutsideUse}) OR m.from_place IN ({InSql.OutsideUse})
+                """),
+            1, long.MaxValue);
+    }
+
+    /// <summary>
     /// No statement outside of the migrations names a single place by its number, or a fate, by itself.
     /// </summary>
     [Fact]

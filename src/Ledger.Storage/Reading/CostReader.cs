@@ -27,7 +27,7 @@ internal sealed class CostReader(Snapshot snapshot)
         var work = new BathWorkReader(snapshot, baths.Values.Zip(uses, (row, use) =>
             (row.PlaceId, use, row.Role == ItemRole.Developer.Name() ? $"{row.Item} in {row.Code}" : null)));
         var (sessions, used) = (new SessionCosts(), new SessionUseReader(snapshot, unpriced.Sessions(),
-            Dates.Text(fatesOn ?? to)));
+            Dates.Text(fatesOn ?? to), new(snapshot)));
         var prints = new List<PrintUse>();
         foreach (var part in Parts(period))
         {

@@ -7,10 +7,11 @@ namespace Ledger.Storage.Reading;
 /// <param name="snapshot">The state that is read.</param>
 /// <param name="unpriced">The sessions that used something that came without a price.</param>
 /// <param name="fatesOn">The day whose fates count.</param>
-internal sealed class SessionUseReader(Snapshot snapshot, HashSet<long> unpriced, string fatesOn)
+/// <param name="lots">The lots that were used.</param>
+internal sealed class SessionUseReader(Snapshot snapshot, HashSet<long> unpriced, string fatesOn, LotsUsed lots)
 {
     private static readonly Dictionary<long, SheetName> _noNames = [];
-    private readonly LotsUsed _lots = new(snapshot);
+    private readonly FilmUseReader _films = new(snapshot, lots);
     private readonly SharedTexts _texts = new();
     private readonly Dictionary<long, string> _baths = [];
 
@@ -19,8 +20,7 @@ internal sealed class SessionUseReader(Snapshot snapshot, HashSet<long> unpriced
     /// <param name="work">What was done in baths in it.</param>
     public IEnumerable<SessionUse> Read((string From, string To) part, Dictionary<long, Worked> work)
     {
-        var films = new FilmUseReader(snapshot, _lots);
-        var (used, lines, names) = (Used(part), films.Read(part, fatesOn), films.Names(part));
+        var (used, lines, names) = (Used(part), _films.Read(part, fatesOn), _films.Names(part));
         foreach (var row in snapshot.Connection.Query<SessionRow>(
             """
             SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, s.process AS Process,
@@ -65,7 +65,7 @@ internal sealed class SessionUseReader(Snapshot snapshot, HashSet<long> unpriced
             new { part.From, part.To }, buffered: false))
         {
             ref var poured = ref CollectionsMarshal.GetValueRefOrAddDefault(used, row.Number, out _);
-            poured = poured.With(row, _lots.Of(row.Lot));
+            poured = poured.With(row, lots.Of(row.Lot));
         }
 
         return used;
